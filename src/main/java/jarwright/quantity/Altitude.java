@@ -1,0 +1,88 @@
+package jarwright.quantity;
+
+import java.util.List;
+
+/**
+ * A height above sea level. There is no default unit: 1,000 m and 1,000 ft need different
+ * processes.
+ *
+ * <p>One foot is 0.3048 m exactly (international foot, 1959).
+ */
+public record Altitude(Fraction amount, Unit unit) implements Comparable<Altitude> {
+  /** Units of altitude, based on the metre. */
+  public enum Unit implements jarwright.quantity.Unit {
+    M(Fraction.ONE, "m", "metre", "metres", "meter", "meters"),
+    FT(Fraction.of(381, 1_250), "ft", "foot", "feet");
+
+    private final Fraction inBase;
+    private final List<String> spellings;
+
+    Unit(Fraction inBase, String... spellings) {
+      this.inBase = inBase;
+      this.spellings = List.of(spellings);
+    }
+
+    @Override
+    public List<String> spellings() {
+      return spellings;
+    }
+
+    @Override
+    public Fraction inBase() {
+      return inBase;
+    }
+  }
+
+  public static Altitude feet(long feet) {
+    return new Altitude(Fraction.of(feet), Unit.FT);
+  }
+
+  public static Altitude metres(long metres) {
+    return new Altitude(Fraction.of(metres), Unit.M);
+  }
+
+  /**
+   * Reads {@code 420 m} or {@code 5,400 ft}.
+   *
+   * @throws IllegalArgumentException when number or unit is missing or unknown
+   */
+  public static Altitude parse(String text) {
+    AmountText.Parsed<Unit> parsed = AmountText.parse("an altitude", text, Unit.values());
+    return new Altitude(parsed.amount(), parsed.unit());
+  }
+
+  /** The exact altitude in metres. */
+  public Fraction inMetres() {
+    return amount.times(unit.inBase());
+  }
+
+  /** The exact altitude in feet. */
+  public Fraction inFeet() {
+    return inMetres().dividedBy(Unit.FT.inBase());
+  }
+
+  /**
+   * The next whole foot at or above this altitude: the tables print whole feet, and a kitchen
+   * between two bands belongs to the higher one.
+   */
+  public int feetRoundedUp() {
+    return inFeet().ceiling().intValueExact();
+  }
+
+  @Override
+  public int compareTo(Altitude other) {
+    return inMetres().compareTo(other.inMetres());
+  }
+
+  /** Whole feet and metres, each rounded up. */
+  public String text(Units units) {
+    String feet = AmountText.digits(Rounding.UP.toStep(inFeet(), Fraction.ONE)) + " ft";
+    String metres = AmountText.digits(Rounding.UP.toStep(inMetres(), Fraction.ONE)) + " m";
+    return units.join(feet, metres);
+  }
+
+  @Override
+  public String toString() {
+    return amount + " " + unit.spellings().get(0);
+  }
+}

@@ -1,0 +1,73 @@
+package jarwright.quantity;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Writes a US volume with the largest measures that hold it exactly: {@code 7 Tbsp} stays, {@code
+ * 16 Tbsp} becomes {@code 1 cup}, {@code 18 Tbsp} becomes {@code 1 cup + 2 Tbsp}. Nothing is
+ * rounded.
+ */
+final class KitchenMeasure {
+  private static final List<Volume.Unit> LADDER =
+      List.of(
+          Volume.Unit.GALLON,
+          Volume.Unit.QUART,
+          Volume.Unit.CUP,
+          Volume.Unit.TBSP,
+          Volume.Unit.TSP);
+  private static final Set<Volume.Unit> SPOONS = Set.of(Volume.Unit.TSP, Volume.Unit.TBSP);
+
+  /** Spoon sets and cup sets have these parts and no others. */
+  private static final Set<BigInteger> CUP_PARTS =
+      Set.of(BigInteger.ONE, BigInteger.TWO, BigInteger.valueOf(3), BigInteger.valueOf(4));
+
+  private static final int PLAIN_SPOONS = 8;
+
+  private KitchenMeasure() {}
+
+  static String text(Volume volume) {
+    if (readsAsWritten(volume)) {
+      return named(volume.amount(), volume.unit());
+    }
+    List<String> parts = new ArrayList<>();
+    Fraction left = volume.in(Volume.Unit.TSP);
+    for (Volume.Unit unit : LADDER) {
+      Fraction size = new Volume(Fraction.ONE, unit).in(Volume.Unit.TSP);
+      Fraction count = left.dividedBy(size);
+      Fraction taken = unit == Volume.Unit.TSP ? count : whole(count, unit);
+      if (taken.signum() > 0) {
+        parts.add(named(taken, unit));
+        left = left.minus(taken.times(size));
+      }
+    }
+    return parts.isEmpty() ? named(Fraction.ZERO, volume.unit()) : String.join(" + ", parts);
+  }
+
+  private static boolean readsAsWritten(Volume volume) {
+    boolean few =
+        !SPOONS.contains(volume.unit()) || volume.amount().compareTo(Fraction.of(PLAIN_SPOONS)) < 0;
+    return few || volume.amount().signum() <= 0;
+  }
+
+  /** Whole measures, and for cups the quarters or thirds that a measuring cup has. */
+  private static Fraction whole(Fraction count, Volume.Unit unit) {
+    if (unit == Volume.Unit.CUP && CUP_PARTS.contains(count.denominator())) {
+      return count;
+    }
+    Fraction step = unit == Volume.Unit.CUP ? Fraction.of(1, 4) : Fraction.ONE;
+    return Rounding.DOWN.toStep(count, step);
+  }
+
+  private static String named(Fraction amount, Volume.Unit unit) {
+    boolean plural =
+        amount.compareTo(Fraction.ONE) > 0 && unit.spellings().size() > 1 && takesPlural(unit);
+    return amount + " " + (plural ? unit.spellings().get(1) : unit.spellings().get(0));
+  }
+
+  private static boolean takesPlural(Volume.Unit unit) {
+    return unit == Volume.Unit.CUP || unit == Volume.Unit.PINT || unit == Volume.Unit.QUART;
+  }
+}

@@ -1,0 +1,100 @@
+package jarwright.quantity;
+
+import java.util.List;
+
+/** A mass of produce, sugar or salt. One pound is 0.45359237 kg exactly. */
+public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
+  private static final Fraction KILOGRAM = Fraction.of(1_000);
+  private static final Fraction FINE_TO = Fraction.of(100);
+
+  /** Units of mass, based on the gram. */
+  public enum Unit implements jarwright.quantity.Unit {
+    G(Fraction.ONE, "g", "gram", "grams"),
+    KG(KILOGRAM, "kg", "kilo", "kilos", "kilogram", "kilograms"),
+    OZ(Fraction.of(45_359_237, 1_600_000), "oz", "ounce", "ounces"),
+    LB(Fraction.of(45_359_237, 100_000), "lb", "lbs", "pound", "pounds");
+
+    private final Fraction inBase;
+    private final List<String> spellings;
+
+    Unit(Fraction inBase, String... spellings) {
+      this.inBase = inBase;
+      this.spellings = List.of(spellings);
+    }
+
+    @Override
+    public List<String> spellings() {
+      return spellings;
+    }
+
+    @Override
+    public Fraction inBase() {
+      return inBase;
+    }
+  }
+
+  public static Mass pounds(Fraction pounds) {
+    return new Mass(pounds, Unit.LB);
+  }
+
+  /**
+   * Reads {@code 18 kg}, {@code 12-1/4 lb}, {@code 24 oz}.
+   *
+   * @throws IllegalArgumentException when number or unit is missing or unknown
+   */
+  public static Mass parse(String text) {
+    AmountText.Parsed<Unit> parsed = AmountText.parse("a mass", text, Unit.values());
+    return new Mass(parsed.amount(), parsed.unit());
+  }
+
+  /** The exact mass in grams. */
+  public Fraction inGrams() {
+    return amount.times(unit.inBase());
+  }
+
+  /** The exact mass in pounds. */
+  public Fraction inPounds() {
+    return inGrams().dividedBy(Unit.LB.inBase());
+  }
+
+  public Mass times(Fraction factor) {
+    return new Mass(amount.times(factor), unit);
+  }
+
+  public Mass plus(Mass other) {
+    return new Mass(amount.plus(other.inGrams().dividedBy(unit.inBase())), unit);
+  }
+
+  @Override
+  public int compareTo(Mass other) {
+    return inGrams().compareTo(other.inGrams());
+  }
+
+  /** Quarter pounds or quarter ounces, and grams or tenths of a kilogram. */
+  public String text(Units units, Rounding rounding) {
+    return units.join(us(rounding), metric(rounding));
+  }
+
+  private String us(Rounding rounding) {
+    Fraction pounds = inPounds();
+    if (unit != Unit.OZ && pounds.compareTo(Fraction.ONE) >= 0) {
+      return rounding.toStep(pounds, Fraction.of(1, 4)) + " lb";
+    }
+    return rounding.toStep(pounds.times(16), Fraction.of(1, 4)) + " oz";
+  }
+
+  private String metric(Rounding rounding) {
+    Fraction grams = inGrams();
+    if (grams.compareTo(KILOGRAM) >= 0) {
+      Fraction kilograms = grams.dividedBy(KILOGRAM);
+      return AmountText.digits(rounding.toStep(kilograms, Fraction.of(1, 10))) + " kg";
+    }
+    Fraction step = grams.compareTo(FINE_TO) < 0 ? Fraction.ONE : Fraction.of(5);
+    return AmountText.digits(rounding.toStep(grams, step)) + " g";
+  }
+
+  @Override
+  public String toString() {
+    return amount + " " + unit.spellings().get(0);
+  }
+}
