@@ -1,0 +1,153 @@
+package jarwright.batch;
+
+import jarwright.lot.LotCode;
+import jarwright.lot.UseBy;
+import jarwright.plan.Amount;
+import jarwright.plan.BatchPlan;
+import jarwright.plan.Cover;
+import jarwright.plan.Kitchen;
+import jarwright.problem.Problems;
+import jarwright.process.AcidDose;
+import jarwright.process.AcidKind;
+import jarwright.process.AcidRule;
+import jarwright.process.JarSize;
+import jarwright.process.ProcessBook;
+import jarwright.process.SaltRule;
+import jarwright.process.TestedProcess;
+import jarwright.quantity.Volume;
+import java.util.Optional;
+
+/** Works a plan out to the batch that the print-outs show, or tells every reason why not. */
+public final class BatchReckoner {
+  private static final String FRUIT = "fruit";
+
+  private final ProcessBook book;
+  private final Kitchen kitchen;
+
+  public BatchReckoner(ProcessBook book, Kitchen kitchen) {
+    this.book = book;
+    this.kitchen = kitchen;
+  }
+
+  /**
+   * The batch, or none where a problem was told.
+   *
+   * @param lot the name that the batch is to carry
+   */
+  public Optional<Batch> reckon(BatchPlan plan, LotCode lot, Problems problems) {
+    Problems here = new Problems();
+    Optional<Choice> choice = new Chooser(plan, kitchen, book, here).choose();
+    JarRange expected = expected(plan, here);
+    Optional<AcidPerJar> acid = acid(plan, Math.max(1, expected.most()), here);
+    checkCover(plan, here);
+    problems.addAll(here.list());
+    if (choice.isEmpty() || !here.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(batch(plan, lot, choice.get(), expected, acid));
+  }
+
+  private Batch batch(
+      BatchPlan plan, LotCode lot, Choice choice, JarRange expected, Optional<AcidPerJar> acid) {
+    int jars = expected.most();
+    JarSize jar = plan.jar();
+    TestedProcess process = choice.row().process().orElseThrow();
+    return new Batch(
+        lot,
+        plan,
+        kitchen,
+        choice.canner(),
+        choice.pack(),
+        choice.row(),
+        choice.offered(),
+        choice.printedFor(),
+        jars,
+        expected,
+        acid,
+        salt(plan),
+        plan.cover().flatMap(Cover::syrup).map(s -> SyrupNeed.of(book.syrup(s, jar), jars, jar)),
+        perJar(plan).map(p -> p.forJars(jars)),
+        book.formula(plan.product().id()).map(f -> FormulaMultiple.filling(f, jars, jar)),
+        plan.product().headspace().of(choice.pack(), jar),
+        process.needsSterileJars()
+            ? Optional.of(JarSterilising.minutesAt(kitchen.altitude()))
+            : Optional.empty(),
+        UseBy.after(plan.date(), kitchen.monthsToUseBy()));
+  }
+
+  private static Optional<ProducePerJar> perJar(BatchPlan plan) {
+    return ProducePerJar.of(plan.product().produce(), plan.jar());
+  }
+
+  /** The jars that the plan's amount comes to. */
+  private static JarRange expected(BatchPlan plan, Problems problems) {
+    return plan.amount()
+        .fold(
+            JarRange::exactly,
+            mass -> {
+              Optional<ProducePerJar> perJar = perJar(plan);
+              if (perJar.isEmpty()) {
+                problems.add(
+                    plan.placeOf("produce"),
+                    "the guide prints no weight of produce for " + plan.product().id(),
+                    "give the number of jars instead");
+                return JarRange.exactly(1);
+              }
+              JarRange range = perJar.get().fromProduce(mass);
+              if (range.most() < 1) {
+                problems.add(
+                    plan.placeOf("produce"),
+                    mass + " does not fill one " + plan.jar() + " jar",
+                    "take more, or a smaller jar");
+              } else if (range.most() > Amount.MOST_JARS) {
+                problems.add(
+                    plan.placeOf("produce"),
+                    mass + " makes more than " + Amount.MOST_JARS + " jars",
+                    "check the unit, or divide it into batches");
+              }
+              return range;
+            });
+  }
+
+  private static Optional<AcidPerJar> acid(BatchPlan plan, int jars, Problems problems) {
+    AcidRule rule = plan.product().acid();
+    String name = plan.product().id();
+    String choices = String.join(" or ", rule.choices().stream().map(AcidKind::id).toList());
+    if (plan.acid().isEmpty()) {
+      if (rule.needsChoice()) {
+        problems.add(
+            plan.placeOf("acid"),
+            name + " needs acid in every jar, and the plan gives none",
+            "add acid: " + choices);
+      }
+      return Optional.empty();
+    }
+    AcidKind kind = plan.acid().get();
+    if (!rule.choices().contains(kind)) {
+      String remedy =
+          rule.needsChoice()
+              ? "tested: " + choices
+              : "leave acid: out; what the guide's formula has is printed on the checklist";
+      problems.add(
+          plan.placeOf("acid"), name + " has no tested dose of " + kind + " by the jar", remedy);
+      return Optional.empty();
+    }
+    Optional<AcidDose> dose = ((AcidRule.PerJar) rule).dose(kind, plan.jar());
+    return dose.map(d -> new AcidPerJar(kind, d.amount(), jars));
+  }
+
+  private static Optional<Volume> salt(BatchPlan plan) {
+    SaltRule rule = plan.product().salt();
+    boolean wanted = plan.salt() || rule.kind() == SaltRule.Kind.IN_FORMULA;
+    return wanted ? rule.perJar(plan.jar()) : Optional.empty();
+  }
+
+  private static void checkCover(BatchPlan plan, Problems problems) {
+    if (plan.cover().isPresent() && !plan.product().category().equals(FRUIT)) {
+      problems.add(
+          plan.placeOf("syrup"),
+          plan.product().id() + " is not packed in syrup",
+          "leave syrup: out; it is for plain fruit");
+    }
+  }
+}

@@ -1,0 +1,108 @@
+package jarwright.batch;
+
+import jarwright.plan.BatchPlan;
+import jarwright.plan.Kitchen;
+import jarwright.problem.Problems;
+import jarwright.process.Answer;
+import jarwright.process.Method;
+import jarwright.process.Pack;
+import jarwright.process.ProcessBook;
+import jarwright.process.TableRow;
+import jarwright.quantity.Units;
+import java.util.List;
+
+/** Says why a setting has no tested process, and what is tested instead. */
+final class Refusal {
+  private static final String ASK =
+      "else freeze or refrigerate, and ask your local extension service";
+
+  private final BatchPlan plan;
+  private final Kitchen kitchen;
+  private final ProcessBook book;
+  private final Problems problems;
+
+  Refusal(BatchPlan plan, Kitchen kitchen, ProcessBook book, Problems problems) {
+    this.plan = plan;
+    this.kitchen = kitchen;
+    this.book = book;
+    this.problems = problems;
+  }
+
+  void tell(Method method, Pack pack, Answer answer) {
+    answer.fold(
+        found -> null,
+        closed -> {
+          problems.add(
+              plan.placeOf("method"),
+              name() + ": the guide does not recommend " + setting(method, pack, closed.row()),
+              instead(closed.tested()));
+          return null;
+        },
+        gap -> {
+          problems.add(
+              plan.placeOf(key(gap.reason())), why(method, pack, gap), instead(gap.tested()));
+          return null;
+        });
+  }
+
+  private String why(Method method, Pack pack, Answer.NotCovered gap) {
+    return switch (gap.reason()) {
+      case METHOD -> noMethod(method);
+      case PACK -> name() + " has no tested " + method + " process for " + pack + " pack";
+      case JAR ->
+          name()
+              + " has no tested "
+              + method
+              + " process in "
+              + plan.jar()
+              + " jars, "
+              + pack
+              + " pack";
+      case ALTITUDE ->
+          name()
+              + " has no tested "
+              + method
+              + " process at "
+              + kitchen.altitude().text(Units.BOTH);
+    };
+  }
+
+  private String noMethod(Method method) {
+    boolean pressureOnly =
+        book.rows(plan.product().id()).stream().allMatch(r -> r.method().isPressure());
+    String why = name() + " has no tested " + method + " process";
+    return pressureOnly && method == Method.BOILING_WATER
+        ? why + ": a low-acid food in boiling water can grow botulism toxin"
+        : why;
+  }
+
+  private static String key(Answer.Gap gap) {
+    return switch (gap) {
+      case METHOD -> "method";
+      case PACK -> "pack";
+      case JAR -> "jar";
+      case ALTITUDE -> "altitude";
+    };
+  }
+
+  private static String setting(Method method, Pack pack, TableRow row) {
+    return method
+        + ", "
+        + pack
+        + " pack, "
+        + row.jar()
+        + " at this altitude ("
+        + row.source()
+        + ")";
+  }
+
+  private static String instead(List<TableRow> tested) {
+    return tested.isEmpty()
+        ? "nothing is tested for it here; " + ASK
+        : "tested here: " + Tested.summary(tested) + "; " + ASK;
+  }
+
+  private String name() {
+    return plan.product().id();
+  }
+}

@@ -1,0 +1,49 @@
+package jarwright.plan;
+
+import jarwright.process.Method;
+import jarwright.quantity.Altitude;
+import jarwright.quantity.Length;
+import jarwright.quantity.Units;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The household's kitchen: what holds for all its batches.
+ *
+ * @param household name printed on sheets, may be empty
+ * @param labelStock id of the label stock; empty for the usual one of the paper
+ * @param offsetRight the printer's correction on label sheets, positive to the right
+ * @param offsetDown the same, positive downwards
+ * @param link base address for QR codes; empty for plain text
+ * @param monthsToUseBy 1 to 18
+ * @param burners places on the stove; empty where not said
+ * @param zone where the clock stands; empty where not said
+ */
+public record Kitchen(
+    String household,
+    Altitude altitude,
+    Paper paper,
+    Units units,
+    String language,
+    List<Canner> canners,
+    Optional<String> labelStock,
+    Length offsetRight,
+    Length offsetDown,
+    Optional<String> link,
+    int monthsToUseBy,
+    OptionalInt burners,
+    Optional<ZoneId> zone) {
+  public Kitchen {
+    canners = List.copyOf(canners);
+  }
+
+  public Optional<Canner> canner(String name) {
+    return canners.stream().filter(c -> c.name().equals(name)).findFirst();
+  }
+
+  public List<Canner> cannersFor(Method method) {
+    return canners.stream().filter(c -> c.method() == method).toList();
+  }
+}

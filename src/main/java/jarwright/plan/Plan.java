@@ -1,0 +1,10 @@
+package jarwright.plan;
+
+import java.util.List;
+
+/** A plan read whole: its kitchen and its batches, in the order written. */
+public record Plan(String name, Kitchen kitchen, List<BatchPlan> batches) {
+  public Plan {
+    batches = List.copyOf(batches);
+  }
+}

@@ -1,0 +1,109 @@
+package jarwright.process;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/**
+ * All tested processes, looked up by setting. It interpolates nothing: a setting without a printed
+ * row has no process.
+ */
+public final class ProcessBook {
+  /** Sizes that may use the time of another, where the guide lists no other: AIB 539 p. 1-15. */
+  private static final Map<JarSize, JarSize> SERVED_BY =
+      Map.of(JarSize.HALF_PINT, JarSize.PINT, JarSize.ONE_AND_A_HALF_PINT, JarSize.QUART);
+
+  private final Map<String, Product> products = new TreeMap<>();
+  private final Map<String, List<TableRow>> rows = new TreeMap<>();
+  private final Map<String, Formula> formulas = new TreeMap<>();
+  private final List<SyrupRow> syrups;
+
+  /** Takes what its reader has checked, each list in the guide's order. */
+  public ProcessBook(
+      List<Product> products, List<TableRow> rows, List<Formula> formulas, List<SyrupRow> syrups) {
+    products.forEach(p -> this.products.put(p.id(), p));
+    rows.forEach(r -> this.rows.computeIfAbsent(r.productId(), id -> new ArrayList<>()).add(r));
+    formulas.forEach(f -> this.formulas.put(f.productId(), f));
+    this.syrups = List.copyOf(syrups);
+  }
+
+  public Optional<Product> product(String id) {
+    return Optional.ofNullable(products.get(id));
+  }
+
+  public List<Product> products() {
+    return List.copyOf(products.values());
+  }
+
+  /** Every row of a product in the guide's order; none where the product is unknown. */
+  public List<TableRow> rows(String productId) {
+    return List.copyOf(rows.getOrDefault(productId, List.of()));
+  }
+
+  /** The fixed formula of a product, where it has one. */
+  public Optional<Formula> formula(String productId) {
+    return Optional.ofNullable(formulas.get(productId));
+  }
+
+  /** Sugar and water for a strength, from the load whose jars are nearest the given size. */
+  public SyrupRow syrup(Syrup strength, JarSize jar) {
+    return syrups.stream()
+        .filter(s -> s.syrup() == strength && s.jar().compareTo(jar) >= 0)
+        .findFirst()
+        .or(() -> syrups.stream().filter(s -> s.syrup() == strength).reduce((a, b) -> b))
+        .orElseThrow(() -> new IllegalArgumentException("no row for " + strength + " syrup"));
+  }
+
+  /** What the guide says of a setting. */
+  public Answer lookUp(Setting asked) {
+    Answer printed = lookUpPrinted(asked, asked.jar());
+    JarSize served = SERVED_BY.get(asked.jar());
+    if (served == null || lists(asked.product(), asked.jar())) {
+      return printed;
+    }
+    return lookUpPrinted(asked, served)
+        .<Answer>fold(
+            found -> new Answer.Found(found.rows(), Optional.of(served)),
+            closed -> closed,
+            gap -> gap);
+  }
+
+  private boolean lists(Product product, JarSize jar) {
+    return rows(product.id()).stream().anyMatch(r -> r.jar() == jar);
+  }
+
+  private Answer lookUpPrinted(Setting asked, JarSize jar) {
+    int feet = asked.altitude().feetRoundedUp();
+    List<TableRow> all = rows(asked.product().id());
+    List<TableRow> tested =
+        all.stream().filter(r -> r.band().holds(feet) && r.process().isPresent()).toList();
+    List<TableRow> left = all;
+    left = keep(left, r -> r.method() == asked.method());
+    if (left.isEmpty()) {
+      return new Answer.NotCovered(Answer.Gap.METHOD, tested);
+    }
+    left = keep(left, r -> r.pack().covers(asked.pack()));
+    if (left.isEmpty()) {
+      return new Answer.NotCovered(Answer.Gap.PACK, tested);
+    }
+    left = keep(left, r -> r.jar() == jar);
+    if (left.isEmpty()) {
+      return new Answer.NotCovered(Answer.Gap.JAR, tested);
+    }
+    left = keep(left, r -> r.band().holds(feet));
+    if (left.isEmpty()) {
+      return new Answer.NotCovered(Answer.Gap.ALTITUDE, tested);
+    }
+    List<TableRow> open = keep(left, r -> r.process().isPresent());
+    return open.isEmpty()
+        ? new Answer.NotRecommended(left.get(0), tested)
+        : new Answer.Found(open, Optional.empty());
+  }
+
+  private static List<TableRow> keep(List<TableRow> rows, Predicate<TableRow> test) {
+    return rows.stream().filter(test).toList();
+  }
+}
