@@ -8,6 +8,7 @@ import jarwright.process.Method;
 import jarwright.process.Pack;
 import jarwright.process.ProcessBook;
 import jarwright.process.TableRow;
+import jarwright.quantity.Style;
 import jarwright.quantity.Units;
 import java.util.List;
 
@@ -63,7 +64,7 @@ final class Refusal {
               + " has no tested "
               + method
               + " process at "
-              + kitchen.altitude().text(Units.BOTH);
+              + kitchen.altitude().text(Style.english(Units.BOTH));
     };
   }
 

@@ -75,10 +75,10 @@ public record Altitude(Fraction amount, Unit unit) implements Comparable<Altitud
   }
 
   /** Whole feet and metres, each rounded up. */
-  public String text(Units units) {
-    String feet = AmountText.digits(Rounding.UP.toStep(inFeet(), Fraction.ONE)) + " ft";
-    String metres = AmountText.digits(Rounding.UP.toStep(inMetres(), Fraction.ONE)) + " m";
-    return units.join(feet, metres);
+  public String text(Style style) {
+    return style.join(
+        style.named(AmountText.digits(Rounding.UP.toStep(inFeet(), Fraction.ONE)), "ft"),
+        style.named(AmountText.digits(Rounding.UP.toStep(inMetres(), Fraction.ONE)), "m"));
   }
 
   @Override

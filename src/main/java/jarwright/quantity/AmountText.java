@@ -47,7 +47,7 @@ final class AmountText {
   }
 
   private static boolean endsNumber(char c) {
-    return c >= '0' && c <= '9' || c == '.';
+    return (c >= '0' && c <= '9') || c == '.';
   }
 
   private static boolean matches(Unit candidate, String unit) {

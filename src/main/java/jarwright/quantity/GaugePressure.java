@@ -55,11 +55,11 @@ public record GaugePressure(Fraction amount, Unit unit) implements Comparable<Ga
   }
 
   /** Whole psi and kPa, always rounded up: a pressure on paper is the least that must be held. */
-  public String text(Units units) {
+  public String text(Style style) {
     Fraction kilopascals = inPsi().dividedBy(Unit.KPA.inBase());
-    return units.join(
-        AmountText.digits(Rounding.UP.toStep(inPsi(), Fraction.ONE)) + " psi",
-        AmountText.digits(Rounding.UP.toStep(kilopascals, Fraction.ONE)) + " kPa");
+    return style.join(
+        style.named(AmountText.digits(Rounding.UP.toStep(inPsi(), Fraction.ONE)), "psi"),
+        style.named(AmountText.digits(Rounding.UP.toStep(kilopascals, Fraction.ONE)), "kPa"));
   }
 
   @Override

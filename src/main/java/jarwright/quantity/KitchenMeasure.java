@@ -28,9 +28,9 @@ final class KitchenMeasure {
 
   private KitchenMeasure() {}
 
-  static String text(Volume volume) {
+  static String text(Volume volume, Style style) {
     if (readsAsWritten(volume)) {
-      return named(volume.amount(), volume.unit());
+      return named(volume.amount(), volume.unit(), style);
     }
     List<String> parts = new ArrayList<>();
     Fraction left = volume.in(Volume.Unit.TSP);
@@ -39,11 +39,11 @@ final class KitchenMeasure {
       Fraction count = left.dividedBy(size);
       Fraction taken = unit == Volume.Unit.TSP ? count : whole(count, unit);
       if (taken.signum() > 0) {
-        parts.add(named(taken, unit));
+        parts.add(named(taken, unit, style));
         left = left.minus(taken.times(size));
       }
     }
-    return parts.isEmpty() ? named(Fraction.ZERO, volume.unit()) : String.join(" + ", parts);
+    return parts.isEmpty() ? named(Fraction.ZERO, volume.unit(), style) : String.join(" + ", parts);
   }
 
   private static boolean readsAsWritten(Volume volume) {
@@ -61,10 +61,10 @@ final class KitchenMeasure {
     return Rounding.DOWN.toStep(count, step);
   }
 
-  private static String named(Fraction amount, Volume.Unit unit) {
+  private static String named(Fraction amount, Volume.Unit unit, Style style) {
     boolean plural =
         amount.compareTo(Fraction.ONE) > 0 && unit.spellings().size() > 1 && takesPlural(unit);
-    return amount + " " + (plural ? unit.spellings().get(1) : unit.spellings().get(0));
+    return style.named(amount, plural ? unit.spellings().get(1) : unit.spellings().get(0));
   }
 
   private static boolean takesPlural(Volume.Unit unit) {

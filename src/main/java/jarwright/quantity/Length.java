@@ -69,20 +69,25 @@ public record Length(Fraction amount, Unit unit) implements Comparable<Length> {
   }
 
   /** Inches in eighths (as written when written in inches), metric in whole mm or half cm. */
-  public String text(Units units, Rounding rounding) {
-    Fraction inches = unit == Unit.IN ? amount : rounding.toStep(inInches(), Fraction.of(1, 8));
-    Fraction millimetres = inMillimetres();
-    String metric;
+  public String text(Style style, Rounding rounding) {
+    return style.join(style.named(usNumber(rounding), "in"), metric(style, rounding));
+  }
+
+  private Fraction usNumber(Rounding rounding) {
+    return unit == Unit.IN ? amount : rounding.toStep(inInches(), Fraction.of(1, 8));
+  }
+
+  private String metric(Style style, Rounding rounding) {
     if (unit != Unit.IN) {
       Fraction tenths = rounding.toStep(amount, Fraction.of(1, 10));
-      metric = AmountText.digits(tenths) + " " + unit.spellings().get(0);
-    } else if (millimetres.compareTo(CENTIMETRES_FROM) < 0) {
-      metric = AmountText.digits(rounding.toStep(millimetres, Fraction.ONE)) + " mm";
-    } else {
-      Fraction centimetres = millimetres.dividedBy(Unit.CM.inBase());
-      metric = AmountText.digits(rounding.toStep(centimetres, Fraction.of(1, 2))) + " cm";
+      return style.named(AmountText.digits(tenths), unit.spellings().get(0));
     }
-    return units.join(inches + " in", metric);
+    Fraction millimetres = inMillimetres();
+    if (millimetres.compareTo(CENTIMETRES_FROM) < 0) {
+      return style.named(AmountText.digits(rounding.toStep(millimetres, Fraction.ONE)), "mm");
+    }
+    Fraction centimetres = millimetres.dividedBy(Unit.CM.inBase());
+    return style.named(AmountText.digits(rounding.toStep(centimetres, Fraction.of(1, 2))), "cm");
   }
 
   @Override

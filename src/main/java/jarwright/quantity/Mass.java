@@ -71,26 +71,26 @@ public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
   }
 
   /** Quarter pounds or quarter ounces, and grams or tenths of a kilogram. */
-  public String text(Units units, Rounding rounding) {
-    return units.join(us(rounding), metric(rounding));
+  public String text(Style style, Rounding rounding) {
+    return style.join(us(style, rounding), metric(style, rounding));
   }
 
-  private String us(Rounding rounding) {
+  private String us(Style style, Rounding rounding) {
     Fraction pounds = inPounds();
     if (unit != Unit.OZ && pounds.compareTo(Fraction.ONE) >= 0) {
-      return rounding.toStep(pounds, Fraction.of(1, 4)) + " lb";
+      return style.named(rounding.toStep(pounds, Fraction.of(1, 4)), "lb");
     }
-    return rounding.toStep(pounds.times(16), Fraction.of(1, 4)) + " oz";
+    return style.named(rounding.toStep(pounds.times(16), Fraction.of(1, 4)), "oz");
   }
 
-  private String metric(Rounding rounding) {
+  private String metric(Style style, Rounding rounding) {
     Fraction grams = inGrams();
     if (grams.compareTo(KILOGRAM) >= 0) {
       Fraction kilograms = grams.dividedBy(KILOGRAM);
-      return AmountText.digits(rounding.toStep(kilograms, Fraction.of(1, 10))) + " kg";
+      return style.named(AmountText.digits(rounding.toStep(kilograms, Fraction.of(1, 10))), "kg");
     }
     Fraction step = grams.compareTo(FINE_TO) < 0 ? Fraction.ONE : Fraction.of(5);
-    return AmountText.digits(rounding.toStep(grams, step)) + " g";
+    return style.named(AmountText.digits(rounding.toStep(grams, step)), "g");
   }
 
   @Override

@@ -57,10 +57,10 @@ public record Temperature(Fraction degrees, Scale scale) implements Comparable<T
   }
 
   /** Whole degrees: {@code 180 °F (83 °C)} when rounded up. */
-  public String text(Units units, Rounding rounding) {
-    return units.join(
-        AmountText.digits(rounding.toStep(inFahrenheit(), Fraction.ONE)) + " °F",
-        AmountText.digits(rounding.toStep(inCelsius(), Fraction.ONE)) + " °C");
+  public String text(Style style, Rounding rounding) {
+    return style.join(
+        style.named(AmountText.digits(rounding.toStep(inFahrenheit(), Fraction.ONE)), "°F"),
+        style.named(AmountText.digits(rounding.toStep(inCelsius(), Fraction.ONE)), "°C"));
   }
 
   @Override

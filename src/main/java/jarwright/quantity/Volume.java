@@ -88,22 +88,19 @@ public record Volume(Fraction amount, Unit unit) implements Comparable<Volume> {
   }
 
   /** Kitchen measures and metric; metric is rounded to what a spoon or a jug can measure. */
-  public String text(Units units, Rounding rounding) {
-    return units.join(unit.isMetric() ? metric(rounding) : us(), metric(rounding));
+  public String text(Style style, Rounding rounding) {
+    String metric = metric(style, rounding);
+    return style.join(unit.isMetric() ? metric : KitchenMeasure.text(this, style), metric);
   }
 
-  private String us() {
-    return KitchenMeasure.text(this);
-  }
-
-  private String metric(Rounding rounding) {
+  private String metric(Style style, Rounding rounding) {
     Fraction millilitres = inMillilitres();
     if (millilitres.compareTo(LITRES_FROM) >= 0) {
       Fraction litres = millilitres.dividedBy(LITRES_FROM);
-      return AmountText.digits(rounding.toStep(litres, Fraction.of(1, 20))) + " L";
+      return style.named(AmountText.digits(rounding.toStep(litres, Fraction.of(1, 20))), "L");
     }
     Fraction step = millilitres.compareTo(SPOONFULS_TO) < 0 ? Fraction.of(1, 4) : Fraction.of(5);
-    return AmountText.digits(rounding.toStep(millilitres, step)) + " mL";
+    return style.named(AmountText.digits(rounding.toStep(millilitres, step)), "mL");
   }
 
   @Override
