@@ -7,7 +7,7 @@ import java.util.List;
  * Handbook 44, Appendix C), which makes a teaspoon 4.92892159375 mL.
  */
 public record Volume(Fraction amount, Unit unit) implements Comparable<Volume> {
-  private static final Fraction SPOONFULS_TO = Fraction.of(10);
+  private static final Fraction HUNDRED = Fraction.of(100);
   private static final Fraction LITRES_FROM = Fraction.of(1_000);
 
   /** Units of volume, based on the millilitre. */
@@ -99,8 +99,19 @@ public record Volume(Fraction amount, Unit unit) implements Comparable<Volume> {
       Fraction litres = millilitres.dividedBy(LITRES_FROM);
       return style.named(AmountText.digits(rounding.toStep(litres, Fraction.of(1, 20))), "L");
     }
-    Fraction step = millilitres.compareTo(SPOONFULS_TO) < 0 ? Fraction.of(1, 4) : Fraction.of(5);
-    return style.named(AmountText.digits(rounding.toStep(millilitres, step)), "mL");
+    return style.named(
+        AmountText.digits(rounding.toStep(millilitres, measurable(millilitres))), "mL");
+  }
+
+  /** The step that a metric spoon, a syringe or a jug of the size can measure. */
+  private static Fraction measurable(Fraction millilitres) {
+    if (millilitres.compareTo(Fraction.of(5)) < 0) {
+      return Fraction.of(1, 4);
+    }
+    if (millilitres.compareTo(Fraction.of(10)) < 0) {
+      return Fraction.of(1, 2);
+    }
+    return millilitres.compareTo(HUNDRED) < 0 ? Fraction.of(5, 2) : Fraction.of(5);
   }
 
   @Override

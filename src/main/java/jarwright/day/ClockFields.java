@@ -1,0 +1,22 @@
+package jarwright.day;
+
+import java.util.List;
+import java.util.stream.Stream;
+import jarwright.page.Wording;
+
+/** Captions of what is written in beside the clock, for each load. */
+final class ClockFields {
+  private ClockFields() {}
+
+  static List<String> boiling(Wording words) {
+    return worded(words, "boil", "start", "end");
+  }
+
+  static List<String> pressure(Wording words) {
+    return worded(words, "vent", "start", "end", "lowest");
+  }
+
+  private static List<String> worded(Wording words, String... keys) {
+    return Stream.of(keys).map(k -> words.text("field." + k)).toList();
+  }
+}

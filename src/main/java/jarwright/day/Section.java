@@ -1,0 +1,16 @@
+package jarwright.day;
+
+import java.util.List;
+
+/**
+ * The steps between two natural pauses.
+ *
+ * @param id names the section in the words and templates: {@code before}, {@code jars}, {@code
+ *     produce}, {@code fill}, {@code canner}, {@code clock}, {@code out}, {@code next-day}, and
+ *     {@code ahead} for work of an earlier day
+ */
+public record Section(String id, String title, List<Step> steps) {
+  public Section {
+    steps = List.copyOf(steps);
+  }
+}
