@@ -1,8 +1,5 @@
 package jarwright.day;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import jarwright.batch.Batch;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
@@ -10,6 +7,9 @@ import jarwright.process.Pack;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
 import jarwright.quantity.Temperature;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Boiling-water canning: AIB 539 (2015) Guide 1. */
 final class BoilingWaterSections {

@@ -1,10 +1,10 @@
 package jarwright.day;
 
-import java.util.ArrayList;
-import java.util.List;
 import jarwright.batch.Batch;
 import jarwright.page.Wording;
 import jarwright.process.PreparationStep;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Every step of a batch in working order, cut at the natural pauses. The method of processing

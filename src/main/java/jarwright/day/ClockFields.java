@@ -1,8 +1,8 @@
 package jarwright.day;
 
+import jarwright.page.Wording;
 import java.util.List;
 import java.util.stream.Stream;
-import jarwright.page.Wording;
 
 /** Captions of what is written in beside the clock, for each load. */
 final class ClockFields {

@@ -1,15 +1,15 @@
 package jarwright.day;
 
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import jarwright.batch.Batch;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
 import jarwright.process.Method;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /** The sections that are alike for all products: gear and jars before, seals after. */
 final class JarSections {

@@ -1,10 +1,5 @@
 package jarwright.day;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import jarwright.batch.AcidPerJar;
 import jarwright.batch.Batch;
 import jarwright.page.UnitWords;
@@ -17,6 +12,11 @@ import jarwright.process.SaltRule;
 import jarwright.quantity.MeasuredText;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** The sections that hang on the product: the work ahead, the produce, filling the jars. */
 final class PreparationSections {
@@ -64,7 +64,9 @@ final class PreparationSections {
         .ifPresent(
             salt ->
                 steps.act(
-                    batch.product().salt().kind() == SaltRule.Kind.TASTE ? "fill.salt" : "fill.salt-fixed",
+                    batch.product().salt().kind() == SaltRule.Kind.TASTE
+                        ? "fill.salt"
+                        : "fill.salt-fixed",
                     salt.text(style, Rounding.NEAREST)));
     for (PreparationStep step : preparation) {
       if (step.stage() == Stage.FILL) {

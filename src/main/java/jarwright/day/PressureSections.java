@@ -1,8 +1,5 @@
 package jarwright.day;
 
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import jarwright.batch.Batch;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
@@ -11,6 +8,9 @@ import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
 import jarwright.quantity.Temperature;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Pressure canning with a dial or a weighted gauge: AIB 539 (2015) Guide 1. */
 final class PressureSections {
@@ -24,8 +24,8 @@ final class PressureSections {
   private final Style style;
 
   /**
-   * @param own steps of a routine that only this product has; they stand in place of the usual water
-   *     and venting
+   * @param own steps of a routine that only this product has; they stand in place of the usual
+   *     water and venting
    */
   PressureSections(Batch batch, CannerFigures canner, List<Step> own, Wording words) {
     this.batch = batch;
@@ -78,7 +78,9 @@ final class PressureSections {
     steps.await("out.depressurise", Map.of(), words.text("figure.zero"));
     steps.act("out.weight." + batch.method());
     steps.await(
-        "out.wait-lid", Map.of(), words.text("figure.minutes", Map.of("n", Rest.AFTER_PRESSURE_MINUTES)));
+        "out.wait-lid",
+        Map.of(),
+        words.text("figure.minutes", Map.of("n", Rest.AFTER_PRESSURE_MINUTES)));
     steps.act("out.unfasten");
     OutSteps.addTo(steps);
     return steps.build();

@@ -1,12 +1,12 @@
 package jarwright.day;
 
+import jarwright.page.Wording;
+import jarwright.quantity.MeasuredText;
+import jarwright.quantity.Style;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import jarwright.page.Wording;
-import jarwright.quantity.MeasuredText;
-import jarwright.quantity.Style;
 
 /** Collects the steps of one section, each worded by its key {@code step.<key>}. */
 final class SectionBuilder {
@@ -38,18 +38,16 @@ final class SectionBuilder {
 
   SectionBuilder perJar(String key, Map<String, ?> values, String figure, int jars) {
     return add(
-        new Step.PerJar(
-            text(STEP + key, values), Optional.of(figure), jars, cautionOf(key)));
+        new Step.PerJar(text(STEP + key, values), Optional.of(figure), jars, cautionOf(key)));
   }
 
   SectionBuilder await(String key, Map<String, ?> values, String figure) {
-    return add(
-        new Step.Wait(text(STEP + key, values), Optional.of(figure), cautionOf(key)));
+    return add(new Step.Wait(text(STEP + key, values), Optional.of(figure), cautionOf(key)));
   }
 
   SectionBuilder record(String key, List<String> fieldKeys) {
     List<String> fields = fieldKeys.stream().map(f -> words.text("field." + f)).toList();
-    return add(new Step.Record(text(STEP + key, Map.of()), fields, cautionOf(key)));
+    return add(new Step.WriteIn(text(STEP + key, Map.of()), fields, cautionOf(key)));
   }
 
   SectionBuilder add(Step step) {

@@ -81,7 +81,7 @@ public sealed interface Step {
   }
 
   /** What really happened, written in. */
-  record Record(String text, List<String> fields, Optional<Caution> caution) implements Step {
+  record WriteIn(String text, List<String> fields, Optional<Caution> caution) implements Step {
     @Override
     public Kind kind() {
       return Kind.RECORD;
