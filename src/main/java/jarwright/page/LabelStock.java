@@ -90,7 +90,8 @@ public record LabelStock(
       throw new IllegalArgumentException(
           "label " + i + " of stock " + id + "; it has 0 to " + (labelsPerSheet() - 1));
     }
-    return new Position(marginLeft + i % columns * pitchX, marginTop + i / columns * pitchY);
+    int row = i / columns;
+    return new Position(marginLeft + (i % columns) * pitchX, marginTop + row * pitchY);
   }
 
   /** The measures for a template, keyed as the attributes of its {@code labels} element. */

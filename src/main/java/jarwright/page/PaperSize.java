@@ -49,6 +49,6 @@ public record PaperSize(String name, double width, double height) {
 
   /** The same paper lying on its long side. */
   public PaperSize turned() {
-    return new PaperSize(name, height, width);
+    return new PaperSize(name, /* width= */ height, /* height= */ width);
   }
 }
