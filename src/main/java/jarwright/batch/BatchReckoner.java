@@ -67,7 +67,7 @@ public final class BatchReckoner {
         salt(plan),
         plan.cover().flatMap(Cover::syrup).map(s -> SyrupNeed.of(book.syrup(s, jar), jars, jar)),
         perJar(plan).map(p -> p.forJars(jars)),
-        book.formula(plan.product().id()).map(f -> FormulaMultiple.filling(f, jars, jar)),
+        FormulaMultiple.filling(book.formulas(plan.product().id()), jars, jar),
         plan.product().headspace().of(choice.pack(), jar),
         process.needsSterileJars()
             ? Optional.of(JarSterilising.minutesAt(kitchen.altitude()))

@@ -1,22 +1,16 @@
 package jarwright.process;
 
-import jarwright.quantity.Fraction;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A fixed formula: its proportions are part of the safety.
  *
- * @param yield as printed, as {@code about 8 to 9 pints}
- * @param fewest jars of the yield's size that it surely gives
- * @param most jars of the yield's size that it may give
+ * @param yield as printed, as {@code about 8 to 9 pints}; empty where nothing is printed
+ * @param jars the jars it gives; empty where the guide counts none
  */
 public record Formula(
-    String productId,
-    String yield,
-    Fraction fewest,
-    Fraction most,
-    JarSize jar,
-    List<FormulaLine> lines) {
+    String productId, String yield, Optional<JarYield> jars, List<FormulaLine> lines) {
   public Formula {
     lines = List.copyOf(lines);
   }

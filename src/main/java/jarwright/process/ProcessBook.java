@@ -1,10 +1,10 @@
 package jarwright.process;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /**
@@ -16,9 +16,9 @@ public final class ProcessBook {
   private static final Map<JarSize, JarSize> SERVED_BY =
       Map.of(JarSize.HALF_PINT, JarSize.PINT, JarSize.ONE_AND_A_HALF_PINT, JarSize.QUART);
 
-  private final Map<String, Product> products = new TreeMap<>();
-  private final Map<String, List<TableRow>> rows = new TreeMap<>();
-  private final Map<String, Formula> formulas = new TreeMap<>();
+  private final Map<String, Product> products = new LinkedHashMap<>();
+  private final Map<String, List<TableRow>> rows = new LinkedHashMap<>();
+  private final Map<String, List<Formula>> formulas = new LinkedHashMap<>();
   private final List<SyrupRow> syrups;
 
   /** Takes what its reader has checked, each list in the guide's order. */
@@ -26,7 +26,8 @@ public final class ProcessBook {
       List<Product> products, List<TableRow> rows, List<Formula> formulas, List<SyrupRow> syrups) {
     products.forEach(p -> this.products.put(p.id(), p));
     rows.forEach(r -> this.rows.computeIfAbsent(r.productId(), id -> new ArrayList<>()).add(r));
-    formulas.forEach(f -> this.formulas.put(f.productId(), f));
+    formulas.forEach(
+        f -> this.formulas.computeIfAbsent(f.productId(), id -> new ArrayList<>()).add(f));
     this.syrups = List.copyOf(syrups);
   }
 
@@ -34,6 +35,7 @@ public final class ProcessBook {
     return Optional.ofNullable(products.get(id));
   }
 
+  /** All products in the guide's order. */
   public List<Product> products() {
     return List.copyOf(products.values());
   }
@@ -43,9 +45,9 @@ public final class ProcessBook {
     return List.copyOf(rows.getOrDefault(productId, List.of()));
   }
 
-  /** The fixed formula of a product, where it has one. */
-  public Optional<Formula> formula(String productId) {
-    return Optional.ofNullable(formulas.get(productId));
+  /** The fixed formulas of a product: none, one, or one for each printed yield. */
+  public List<Formula> formulas(String productId) {
+    return List.copyOf(formulas.getOrDefault(productId, List.of()));
   }
 
   /** Sugar and water for a strength, from the load whose jars are nearest the given size. */

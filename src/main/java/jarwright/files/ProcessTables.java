@@ -1,0 +1,156 @@
+package jarwright.files;
+
+import jarwright.problem.Problems;
+import jarwright.problem.Refused;
+import jarwright.process.AcidRule;
+import jarwright.process.Formula;
+import jarwright.process.ProcessBook;
+import jarwright.process.Product;
+import jarwright.process.SaltRule;
+import jarwright.process.Syrup;
+import jarwright.process.SyrupRow;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Reads the program's own tables into the process book, whole and checked, or not at all. */
+public final class ProcessTables {
+  static final String TIMES = "process-times.csv";
+  static final String PRODUCTS = "products.csv";
+  static final String RECIPES = "recipes.csv";
+  static final String SYRUPS = "syrups.csv";
+  private static final String FOLDER = "/jarwright/process/";
+  private static final String FORMULA_ELSEWHERE = "formula comes with the pectin package";
+
+  private final Map<String, String> texts;
+  private final Problems faults = new Problems();
+
+  private ProcessTables(Map<String, String> texts) {
+    this.texts = texts;
+  }
+
+  /**
+   * The tables that are part of the program.
+   *
+   * @throws Refused with every fault found in them, worded as the program's own
+   * @throws IOException where the program's own file is damaged
+   */
+  public static ProcessBook read() throws IOException, Refused {
+    Map<String, String> texts = new TreeMap<>();
+    for (String file : List.of(TIMES, PRODUCTS, RECIPES, SYRUPS)) {
+      texts.put(file, resource(file));
+    }
+    return read(texts);
+  }
+
+  /** The same from the given texts, by file name. */
+  static ProcessBook read(Map<String, String> texts) throws Refused {
+    return new ProcessTables(texts).book();
+  }
+
+  static String resource(String file) throws IOException {
+    try (InputStream in = ProcessTables.class.getResourceAsStream(FOLDER + file)) {
+      if (in == null) {
+        throw new IOException("the program's own table " + file + " is missing from it");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  private ProcessBook book() throws Refused {
+    TableText productTable = table(PRODUCTS, ProductRows.COLUMNS);
+    List<Product> products = productTable.read(ProductRows::product);
+    TableText timesTable = table(TIMES, ProcessRows.COLUMNS);
+    List<ProcessChecks.Read> times =
+        timesTable.read(r -> new ProcessChecks.Read(r, ProcessRows.row(r)));
+    new ProcessChecks(timesTable).check(times);
+    TableText recipeTable = table(RECIPES, FormulaRows.COLUMNS);
+    List<Formula> formulas = FormulaRows.formulas(recipeTable);
+    List<SyrupRow> syrups = syrups();
+
+    Set<String> ids = checkIds(productTable);
+    checkKnown(timesTable, ids);
+    checkKnown(recipeTable, ids);
+    checkComplete(productTable, products, times, formulas);
+    faults.refuse();
+    return new ProcessBook(
+        products, times.stream().map(ProcessChecks.Read::row).toList(), formulas, syrups);
+  }
+
+  private TableText table(String file, List<String> columns) {
+    return new TableText(file, texts.get(file), columns, faults);
+  }
+
+  private List<SyrupRow> syrups() {
+    TableText table = table(SYRUPS, SyrupRows.COLUMNS);
+    List<SyrupRow> syrups = table.read(SyrupRows::syrup);
+    Set<String> loads = new HashSet<>();
+    for (TableText.Row row : table.rows()) {
+      if (!loads.add(row.get("syrup") + " " + row.get("load"))) {
+        table.fault(row, "the same load twice", "one row for each syrup and load");
+      }
+    }
+    for (TableText.Row row : table.rows()) {
+      if (loads.size() != Syrup.values().length * 2) {
+        table.fault(row, loads.size() + " loads in all", "9 pints and 7 quarts of every syrup");
+        break;
+      }
+    }
+    return syrups;
+  }
+
+  private static Set<String> checkIds(TableText table) {
+    Set<String> ids = new HashSet<>();
+    for (TableText.Row row : table.rows()) {
+      if (!ids.add(row.get("product_id"))) {
+        table.fault(row, "the same product twice", "one row for each product_id");
+      }
+    }
+    return ids;
+  }
+
+  private static void checkKnown(TableText table, Set<String> ids) {
+    for (TableText.Row row : table.rows()) {
+      if (!ids.contains(row.get("product_id"))) {
+        table.fault(
+            row, "a product that " + PRODUCTS + " does not have", "a product_id from there");
+      }
+    }
+  }
+
+  private static void checkComplete(
+      TableText table,
+      List<Product> products,
+      List<ProcessChecks.Read> times,
+      List<Formula> formulas) {
+    Map<String, Product> byId =
+        products.stream().collect(Collectors.toMap(Product::id, p -> p, (a, b) -> a));
+    Set<String> timed = times.stream().map(t -> t.row().productId()).collect(Collectors.toSet());
+    Set<String> composed = formulas.stream().map(Formula::productId).collect(Collectors.toSet());
+    for (TableText.Row row : table.rows()) {
+      Product product = byId.get(row.get("product_id"));
+      if (product == null) {
+        continue;
+      }
+      if (!timed.contains(product.id())) {
+        table.fault(row, "a product that " + TIMES + " does not have", "one row there or more");
+      }
+      if (needsFormula(product) && !composed.contains(product.id())) {
+        table.fault(row, "its formula is not in " + RECIPES, "the rows of the formula there");
+      }
+    }
+  }
+
+  private static boolean needsFormula(Product product) {
+    boolean inFormula =
+        product.acid() instanceof AcidRule.InFormula
+            || product.salt().kind() == SaltRule.Kind.IN_FORMULA;
+    return inFormula && !product.note().contains(FORMULA_ELSEWHERE);
+  }
+}

@@ -1,0 +1,144 @@
+package jarwright.files;
+
+import jarwright.problem.Place;
+import jarwright.problem.Problems;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** One of the program's own tables: exactly the columns expected, one row a line, no line lost. */
+final class TableText {
+  private static final CSVFormat FORM =
+      CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).get();
+
+  private final String file;
+  private final List<String> columns;
+  private final List<Row> rows = new ArrayList<>();
+  private final Problems faults;
+
+  /** Cuts the text up; rows that do not have the columns are told as faults and left out. */
+  TableText(String file, String text, List<String> columns, Problems faults) {
+    this.file = file;
+    this.columns = columns;
+    this.faults = faults;
+    try (CSVParser parser = CSVParser.parse(new StringReader(text), FORM)) {
+      int line = 0;
+      for (CSVRecord written : parser) {
+        line++;
+        add(new Row(line, written.toList()));
+      }
+      if (line == 0) {
+        fault(0, "it is empty", "the columns " + columns);
+      }
+    } catch (IOException | UncheckedIOException e) {
+      fault(0, "it cannot be cut into rows: " + e.getMessage(), "comma-separated values");
+    }
+  }
+
+  private void add(Row row) {
+    if (row.line() == 1) {
+      if (!row.cells().equals(columns)) {
+        fault(1, "the columns are " + row.cells(), columns.toString());
+      }
+    } else if (row.cells().size() != columns.size()) {
+      fault(row.line(), row.cells().size() + " cells: " + row.text(), columns.size() + " cells");
+    } else if (row.cells().stream().anyMatch(c -> c.contains("\n"))) {
+      fault(row.line(), "a cell with two lines: " + row.text(), "one line a row");
+    } else {
+      rows.add(row);
+    }
+  }
+
+  List<Row> rows() {
+    return rows;
+  }
+
+  /** What each row holds; a row whose reading throws is told as a fault and left out. */
+  <T> List<T> read(Function<Row, T> reader) {
+    List<T> read = new ArrayList<>();
+    for (Row row : rows) {
+      try {
+        read.add(reader.apply(row));
+      } catch (IllegalArgumentException e) {
+        fault(row, e.getMessage(), "");
+      }
+    }
+    return read;
+  }
+
+  /**
+   * Tells a fault of a row.
+   *
+   * @param expected what would be right; empty where the fault's words say so
+   */
+  void fault(Row row, String what, String expected) {
+    fault(row.line(), what + ": " + row.text(), expected);
+  }
+
+  private void fault(int line, String what, String expected) {
+    faults.add(
+        new Place(file, line, 0, ""),
+        "the program's own table is faulty: " + what,
+        expected.isEmpty() ? "" : "expected: " + expected);
+  }
+
+  /** A row as it stands; cells are named by their column. */
+  final class Row {
+    private final int line;
+    private final List<String> cells;
+
+    private Row(int line, List<String> cells) {
+      this.line = line;
+      this.cells = cells;
+    }
+
+    int line() {
+      return line;
+    }
+
+    String text() {
+      return String.join(",", cells);
+    }
+
+    private List<String> cells() {
+      return cells;
+    }
+
+    String get(String column) {
+      return cells.get(columns.indexOf(column));
+    }
+
+    /**
+     * The cell as the word of a fixed family.
+     *
+     * @throws IllegalArgumentException when the family does not have it
+     */
+    <T> T word(String column, Function<String, java.util.Optional<T>> named, List<String> known) {
+      return named
+          .apply(get(column))
+          .orElseThrow(
+              () ->
+                  new IllegalArgumentException(
+                      column + " \"" + get(column) + "\" is none of " + known));
+    }
+
+    /**
+     * The cell as a whole number, which is never written with a sign or a leading zero.
+     *
+     * @throws IllegalArgumentException when it is none
+     */
+    int number(String column) {
+      String cell = get(column);
+      if (!cell.matches("0|[1-9]\\d{0,5}")) {
+        throw new IllegalArgumentException(column + " \"" + cell + "\" is no whole number");
+      }
+      return Integer.parseInt(cell);
+    }
+  }
+}

@@ -1,0 +1,22 @@
+package jarwright.process;
+
+import jarwright.quantity.Fraction;
+
+/**
+ * Jars that a formula gives.
+ *
+ * @param fewest jars that it surely fills
+ * @param most jars that it may fill
+ */
+public record JarYield(int fewest, int most, JarSize jar) {
+  public JarYield {
+    if (fewest < 1 || most < fewest) {
+      throw new IllegalArgumentException("a formula gives one jar or more, the most not below");
+    }
+  }
+
+  /** The least content it gives, in pints. */
+  public Fraction pints() {
+    return jar.pints().times(fewest);
+  }
+}
