@@ -7,16 +7,17 @@ import jarwright.problem.Place;
 import jarwright.problem.Problem;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
-import jarwright.process.ProcessBook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads a plan, YAML or CSV, with the kitchen it is for. Everything wrong is collected and told
@@ -27,10 +28,10 @@ public final class PlanReader {
   private static final int MOST_BATCHES = 200;
   private static final String SEE = "write kitchen: and batches: at the left margin";
 
-  private final ProcessBook book;
+  private final ProcessTables tables;
 
-  public PlanReader(ProcessBook book) {
-    this.book = book;
+  public PlanReader(ProcessTables tables) {
+    this.tables = tables;
   }
 
   /**
@@ -145,7 +146,7 @@ public final class PlanReader {
           "write " + MOST_BATCHES + " or fewer, or several plans");
       return batches;
     }
-    BatchReader reader = new BatchReader(new ProductFinder(book), problems);
+    BatchReader reader = new BatchReader(new ProductFinder(tables, productsIn(list)), problems);
     String name = String.valueOf(plan.getFileName());
     int position = 0;
     for (Written item : list.items()) {
@@ -157,6 +158,19 @@ public final class PlanReader {
       }
     }
     return batches;
+  }
+
+  /** The product words of a plan, in the form that ids have. */
+  private static Set<String> productsIn(Written.Items batches) {
+    Set<String> words = new HashSet<>();
+    for (Written batch : batches.items()) {
+      if (batch instanceof Written.Keys keys
+          && keys.entries().containsKey(BatchReader.PRODUCT)
+          && keys.entries().get(BatchReader.PRODUCT).value() instanceof Written.Text text) {
+        words.add(Fields.plain(text.text()));
+      }
+    }
+    return words;
   }
 
   private static Map<String, Place> placesOf(Map<String, Written.Entry> kitchen) {
