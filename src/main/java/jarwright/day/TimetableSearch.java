@@ -1,0 +1,186 @@
+package jarwright.day;
+
+import jarwright.day.Timetable.Moments;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds a good timetable for a day of any size, and the best one for a small day. Always the same
+ * for the same work: its effort is counted in steps, not in time.
+ */
+final class TimetableSearch {
+  /** Loads up to which the best timetable is searched for and proven. */
+  static final int EXACT_UP_TO = 6;
+
+  private static final long NODES = 20_000;
+
+  /** Work in trying other orders: tries times loads. */
+  private static final int EFFORT = 1_500;
+
+  private final DayWork work;
+
+  private TimetableSearch(DayWork work) {
+    this.work = work;
+  }
+
+  /**
+   * A timetable and what is known of it.
+   *
+   * @param bound no timetable is done sooner
+   * @param proven whether nothing is done sooner, waits less, or turns less from batch to batch
+   */
+  record Found(Timetable timetable, int bound, boolean proven) {}
+
+  static Found search(DayWork work) {
+    return new TimetableSearch(work).search();
+  }
+
+  private Found search() {
+    int bound = ExactTimetable.bound(work);
+    Timetable quick = quick(bound);
+    if (work.loads().size() > EXACT_UP_TO) {
+      return new Found(late(quick), bound, false);
+    }
+    ExactTimetable exact = new ExactTimetable(work, quick, NODES);
+    boolean soonest = exact.sooner();
+    int proven = soonest ? exact.best().finish() : bound;
+    boolean best = soonest && exact.lessWaiting() && exact.fewerChanges();
+    return new Found(late(exact.best()), proven, best);
+  }
+
+  /** Orders by several rules of thumb, then better ones next to the best of them. */
+  private Timetable quick(int bound) {
+    Timetable best = null;
+    List<Integer> bestOrder = List.of();
+    for (List<Integer> order : orders()) {
+      Timetable table = QuickTimetable.inOrder(work, order);
+      if (best == null || Timetable.BETTER.compare(table, best) < 0) {
+        best = table;
+        bestOrder = order;
+      }
+    }
+    int tries = EFFORT / work.loads().size();
+    boolean better = true;
+    while (better && tries > 0 && best.finish() > bound) {
+      better = false;
+      for (int i = 0; i + 1 < bestOrder.size() && tries > 0; i++) {
+        for (int j = i + 1; j < bestOrder.size() && tries > 0; j++) {
+          List<Integer> order = moved(bestOrder, j, i);
+          if (order.equals(bestOrder) || !keepsBatches(order)) {
+            continue;
+          }
+          tries--;
+          Timetable table = QuickTimetable.inOrder(work, order);
+          if (Timetable.BETTER.compare(table, best) < 0) {
+            best = table;
+            bestOrder = order;
+            better = true;
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private static List<Integer> moved(List<Integer> order, int from, int to) {
+    List<Integer> moved = new ArrayList<>(order);
+    moved.add(to, moved.remove(from));
+    return moved;
+  }
+
+  private boolean keepsBatches(List<Integer> order) {
+    for (int i = 0; i < order.size(); i++) {
+      for (int j = i + 1; j < order.size(); j++) {
+        boolean same = load(order.get(i)).batch() == load(order.get(j)).batch();
+        if (same && order.get(i) > order.get(j)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private LoadWork load(int number) {
+    return work.loads().get(number);
+  }
+
+  /** Batch after batch; by turns; longest in the canner first; soonest ready first. */
+  private List<List<Integer>> orders() {
+    return List.of(
+        order(Comparator.comparingInt((Integer i) -> 0)),
+        order(Comparator.comparingInt(this::turn)),
+        order(Comparator.comparingInt((Integer i) -> -batchTime(i))),
+        order(
+            Comparator.comparingInt(this::turn)
+                .thenComparingInt((Integer i) -> -load(i).inCanner())),
+        order(Comparator.comparingInt((Integer i) -> batchReady(i))));
+  }
+
+  private List<Integer> order(Comparator<Integer> by) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < work.loads().size(); i++) {
+      order.add(i);
+    }
+    order.sort(by.thenComparing(i -> i));
+    return order;
+  }
+
+  /** Number of the load in its batch. */
+  private int turn(int number) {
+    int turn = 0;
+    for (int i = 0; i < number; i++) {
+      turn += load(i).batch() == load(number).batch() ? 1 : 0;
+    }
+    return turn;
+  }
+
+  private int batchTime(int number) {
+    return work.loads().stream()
+        .filter(l -> l.batch() == load(number).batch())
+        .mapToInt(LoadWork::inCanner)
+        .sum();
+  }
+
+  private int batchReady(int number) {
+    return work.loads().stream()
+        .filter(l -> l.batch() == load(number).batch())
+        .mapToInt(LoadWork::earliestLoad)
+        .min()
+        .orElseThrow();
+  }
+
+  /** The same with every load prepared as late as it can be, so that cut food does not stand. */
+  private Timetable late(Timetable table) {
+    Occupancy occupancy = new Occupancy(work);
+    List<List<Use>> uses = new ArrayList<>();
+    for (int i = 0; i < work.loads().size(); i++) {
+      uses.add(Use.of(i, load(i)));
+      Moments at = table.moments().get(i);
+      uses.get(i).forEach(u -> occupancy.take(u, at.of(u.moment())));
+    }
+    List<Moments> moments = new ArrayList<>(table.moments());
+    for (int i = moments.size() - 1; i >= 0; i--) {
+      Moments at = moments.get(i);
+      List<Use> preparing =
+          uses.get(i).stream().filter(u -> u.moment() == Use.Moment.PREPARE).toList();
+      preparing.forEach(u -> occupancy.giveBack(u, at.prepare()));
+      int latest = at.fill() - load(i).toFill();
+      if (i + 1 < moments.size() && load(i + 1).batch() == load(i).batch()) {
+        latest = Math.min(latest, moments.get(i + 1).prepare());
+      }
+      int start = latest;
+      while (!isFree(occupancy, preparing, start)) {
+        start--;
+      }
+      int prepare = start;
+      preparing.forEach(u -> occupancy.take(u, prepare));
+      moments.set(i, new Moments(prepare, at.fill(), at.load()));
+    }
+    return new Timetable(work, moments);
+  }
+
+  private static boolean isFree(Occupancy occupancy, List<Use> uses, int moment) {
+    return uses.stream().allMatch(u -> occupancy.isFree(u, moment));
+  }
+}
