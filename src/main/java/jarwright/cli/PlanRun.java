@@ -4,20 +4,18 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import jarwright.batch.Batch;
 import jarwright.batch.BatchReckoner;
 import jarwright.files.PlanReader;
+import jarwright.files.ProcessTables;
 import jarwright.lot.LotCode;
 import jarwright.plan.BatchPlan;
 import jarwright.plan.Plan;
-import jarwright.problem.Problem;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
-import jarwright.process.ProcessBook;
 
 /**
  * A plan read and worked out; nothing of it is written yet.
@@ -42,21 +40,20 @@ record PlanRun(Plan plan, List<Batch> batches) {
    *
    * @throws Refused with all that is wrong in the plan, what has no tested process included
    */
-  static PlanRun of(Path file, Call call, ProcessBook book, LotNames lots)
+  static PlanRun of(Path file, Call call, ProcessTables tables, LotNames lots)
       throws IOException, Refused {
     Problems problems = new Problems();
-    Optional<Plan> read = new PlanReader(book).read(file, kitchenFile(call), problems);
+    Optional<Plan> read = new PlanReader(tables).read(file, kitchenFile(call), problems);
     List<Batch> batches = new ArrayList<>();
     if (read.isPresent()) {
       Map<BatchPlan, LotCode> names = lots.of(read.get().batches());
-      BatchReckoner reckoner = new BatchReckoner(book, read.get().kitchen());
+      BatchReckoner reckoner =
+          new BatchReckoner(tables.bookFor(read.get()), read.get().kitchen());
       for (BatchPlan batch : read.get().batches()) {
         reckoner.reckon(batch, names.get(batch), problems).ifPresent(batches::add);
       }
     }
-    if (!problems.isEmpty()) {
-      throw new Refused(inOrder(problems.list()));
-    }
+    problems.refuse();
     return new PlanRun(read.orElseThrow(), batches);
   }
 
@@ -66,14 +63,5 @@ record PlanRun(Plan plan, List<Batch> batches) {
     return named.isPresent()
         ? named
         : Optional.of(call.pantry().resolve(KITCHEN_FILE)).filter(Files::exists);
-  }
-
-  private static List<Problem> inOrder(List<Problem> problems) {
-    return problems.stream()
-        .sorted(
-            Comparator.comparing((Problem p) -> p.where().file())
-                .thenComparingInt(p -> p.where().line())
-                .thenComparingInt(p -> p.where().column()))
-        .toList();
   }
 }

@@ -44,6 +44,22 @@ public final class PlanReader {
    */
   public Plan read(Path plan, Optional<Path> kitchenFile) throws IOException, Refused {
     Problems problems = new Problems();
+    Optional<Plan> read = read(plan, kitchenFile, problems);
+    problems.refuse();
+    return read.orElseThrow(
+        () -> new IllegalArgumentException("a plan without a problem told"));
+  }
+
+  /**
+   * Reads as much of a plan as is sound, so that what is wrong with its batches can be told together
+   * with what is wrong in its words.
+   *
+   * @param problems gets every problem found; where there is one, the plan is not to be used
+   * @return the batches that can be read, or none where the kitchen cannot
+   * @throws Refused where the file as a whole is no plan
+   */
+  public Optional<Plan> read(Path plan, Optional<Path> kitchenFile, Problems problems)
+      throws IOException, Refused {
     Map<String, Written.Entry> kitchen = new LinkedHashMap<>();
     Place household = Place.wholeFile(plan.toString());
     if (kitchenFile.isPresent()) {
@@ -58,11 +74,7 @@ public final class PlanReader {
     Place place = own.map(Written.Keys::place).orElse(household);
     Optional<Kitchen> read = new KitchenReader(new Written.Keys(place, kitchen), problems).read();
     List<BatchPlan> batches = batches(top, plan, placesOf(kitchen), problems);
-    refuse(problems);
-    return new Plan(
-        stem(plan),
-        read.orElseThrow(() -> new IllegalArgumentException("a kitchen without a problem told")),
-        batches);
+    return read.map(k -> new Plan(stem(plan), k, batches));
   }
 
   /**
@@ -73,7 +85,7 @@ public final class PlanReader {
   public static Kitchen readKitchen(Path file) throws IOException, Refused {
     Problems problems = new Problems();
     Optional<Kitchen> kitchen = new KitchenReader(kitchenKeys(file, problems), problems).read();
-    refuse(problems);
+    problems.refuse();
     return kitchen.orElseThrow(
         () -> new IllegalArgumentException("a kitchen without a problem told"));
   }
@@ -177,17 +189,6 @@ public final class PlanReader {
     Map<String, Place> places = new LinkedHashMap<>();
     kitchen.forEach((key, entry) -> places.put(key, entry.value().place()));
     return places;
-  }
-
-  private static void refuse(Problems problems) throws Refused {
-    if (!problems.isEmpty()) {
-      List<Problem> inOrder = new ArrayList<>(problems.list());
-      inOrder.sort(
-          Comparator.comparing((Problem p) -> p.where().file())
-              .thenComparing(p -> p.where().line())
-              .thenComparing(p -> p.where().column()));
-      throw new Refused(inOrder);
-    }
   }
 
   /** The file's name without folder and ending. */
