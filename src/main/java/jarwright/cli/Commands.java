@@ -11,7 +11,6 @@ final class Commands {
   private static final Map<String, Supplier<Command>> ALL = new LinkedHashMap<>();
 
   static {
-    ALL.put("kit", KitCommand::new);
   }
 
   private Commands() {}

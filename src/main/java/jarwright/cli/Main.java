@@ -8,6 +8,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 
 /** Starts the program and ends it with the command's exit status. */
 public final class Main {
@@ -20,7 +21,7 @@ public final class Main {
         new Surroundings(
             stream(FileDescriptor.out),
             stream(FileDescriptor.err),
-            Clock.systemDefaultZone(),
+            Clock.system(ZoneId.systemDefault()),
             Path.of(""),
             System.getenv());
     int status = new Program(surroundings).run(args);

@@ -1,12 +1,5 @@
 package jarwright.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import jarwright.batch.Batch;
 import jarwright.batch.BatchReckoner;
 import jarwright.files.PlanReader;
@@ -16,6 +9,13 @@ import jarwright.plan.BatchPlan;
 import jarwright.plan.Plan;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * A plan read and worked out; nothing of it is written yet.
@@ -47,8 +47,7 @@ record PlanRun(Plan plan, List<Batch> batches) {
     List<Batch> batches = new ArrayList<>();
     if (read.isPresent()) {
       Map<BatchPlan, LotCode> names = lots.of(read.get().batches());
-      BatchReckoner reckoner =
-          new BatchReckoner(tables.bookFor(read.get()), read.get().kitchen());
+      BatchReckoner reckoner = new BatchReckoner(tables.bookFor(read.get()), read.get().kitchen());
       for (BatchPlan batch : read.get().batches()) {
         reckoner.reckon(batch, names.get(batch), problems).ifPresent(batches::add);
       }

@@ -51,7 +51,8 @@ public final class LoadPlanner {
   }
 
   private CannerLoad load(Batch batch, Places places, int number, int of, int jars) {
-    boolean below = batch.method().isPressure() && pints(batch.jar(), jars).compareTo(LEAST_PINTS) < 0;
+    boolean below =
+        batch.method().isPressure() && pints(batch.jar(), jars).compareTo(LEAST_PINTS) < 0;
     boolean small = below || jars * 2 < places.total();
     int waterJars = small ? places.total() - jars : 0;
     WaterAdvice advice =

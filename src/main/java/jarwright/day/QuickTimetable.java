@@ -49,8 +49,7 @@ final class QuickTimetable {
     }
     int fillFrom =
         Math.max(
-            Math.max(first + load.toFill(), load.release() + load.heat()),
-            lastFill[load.batch()]);
+            Math.max(first + load.toFill(), load.release() + load.heat()), lastFill[load.batch()]);
     int loading =
         Math.max(
             Math.max(load.release() + load.preheat(), cannerFree[load.canner()]),
@@ -87,7 +86,9 @@ final class QuickTimetable {
     return null;
   }
 
-  /** The latest start from which all is free; one before the earliest allowed where there is none. */
+  /**
+   * The latest start from which all is free; one before the earliest allowed where there is none.
+   */
   private int latest(List<Use> uses, int earliest, int from) {
     int start = from;
     while (start >= earliest && !isFree(uses, start)) {

@@ -4,13 +4,11 @@ import jarwright.plan.BatchPlan;
 import jarwright.plan.Kitchen;
 import jarwright.plan.Plan;
 import jarwright.problem.Place;
-import jarwright.problem.Problem;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,13 +44,12 @@ public final class PlanReader {
     Problems problems = new Problems();
     Optional<Plan> read = read(plan, kitchenFile, problems);
     problems.refuse();
-    return read.orElseThrow(
-        () -> new IllegalArgumentException("a plan without a problem told"));
+    return read.orElseThrow(() -> new IllegalArgumentException("a plan without a problem told"));
   }
 
   /**
-   * Reads as much of a plan as is sound, so that what is wrong with its batches can be told together
-   * with what is wrong in its words.
+   * Reads as much of a plan as is sound, so that what is wrong with its batches can be told
+   * together with what is wrong in its words.
    *
    * @param problems gets every problem found; where there is one, the plan is not to be used
    * @return the batches that can be read, or none where the kitchen cannot

@@ -3,8 +3,8 @@ package jarwright.water;
 import jarwright.quantity.Altitude;
 
 /**
- * Air pressure by altitude in the lowest layer of the U.S. Standard Atmosphere, 1976
- * (NOAA-S/T 76-1562): a mean, from which the weather departs.
+ * Air pressure by altitude in the lowest layer of the U.S. Standard Atmosphere, 1976 (NOAA-S/T
+ * 76-1562): a mean, from which the weather departs.
  */
 public final class Atmosphere {
   private static final double SEA_LEVEL_KPA = 101.325;
@@ -13,8 +13,7 @@ public final class Atmosphere {
   private static final double EARTH_RADIUS_M = 6_356_766;
 
   /** g₀ M₀ / R* L, with the constants of the 1976 standard. */
-  private static final double EXPONENT =
-      9.80665 * 0.0289644 / (8.31432 * LAPSE_K_PER_M);
+  private static final double EXPONENT = 9.80665 * 0.0289644 / (8.31432 * LAPSE_K_PER_M);
 
   /** The layer reaches from 5 km below the sea to 11 km above it. */
   private static final double LOWEST_M = -5_000;
@@ -35,7 +34,6 @@ public final class Atmosphere {
       throw new IllegalArgumentException(
           "the standard's lowest layer ends at -5 and 11 km, not " + altitude);
     }
-    return SEA_LEVEL_KPA
-        * Math.pow(1 - LAPSE_K_PER_M * geopotential / SEA_LEVEL_K, EXPONENT);
+    return SEA_LEVEL_KPA * Math.pow(1 - LAPSE_K_PER_M * geopotential / SEA_LEVEL_K, EXPONENT);
   }
 }

@@ -9,8 +9,7 @@ public final class CirclePacking {
   private final List<Double> ratios;
 
   /**
-   * Takes for 1, 2, 3 … circles the least published ratio of the outer circle's diameter to
-   * theirs.
+   * Takes for 1, 2, 3 … circles the least published ratio of the outer circle's diameter to theirs.
    *
    * @throws IllegalArgumentException when the list does not start at 1 or falls
    */

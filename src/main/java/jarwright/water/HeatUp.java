@@ -94,12 +94,7 @@ public final class HeatUp {
    * @param standing jars in the canner
    */
   public Estimate toBoil(
-      Canner canner,
-      double waterLitres,
-      JarSize jar,
-      int standing,
-      Pack pack,
-      Altitude altitude) {
+      Canner canner, double waterLitres, JarSize jar, int standing, Pack pack, Altitude altitude) {
     double boiling = BoilingPoint.celsius(altitude);
     double water = pack == Pack.RAW ? PREHEAT_RAW : PREHEAT_HOT;
     Range food = pack == Pack.RAW ? RAW_FOOD : HOT_FOOD;
@@ -144,9 +139,7 @@ public final class HeatUp {
 
   private static Estimate minutes(Range kilojoules, Canner canner) {
     Range power =
-        canner.watts().isPresent()
-            ? Range.exactly(canner.watts().getAsInt() / WATTS)
-            : ANY_POWER;
+        canner.watts().isPresent() ? Range.exactly(canner.watts().getAsInt() / WATTS) : ANY_POWER;
     Range efficiency = canner.energy().map(EFFICIENCY::get).orElse(ANY_EFFICIENCY);
     double fast = kilojoules.low() / (power.high() * efficiency.high()) / SECONDS;
     double slow = kilojoules.high() / (power.low() * efficiency.low()) / SECONDS;

@@ -62,10 +62,6 @@ public final class Rack {
 
   /** The least inside diameter that surely takes one jar; empty where jars are not known. */
   public Optional<Length> widthFor(JarSize jar) {
-    return jars.of(jar)
-        .map(
-            j ->
-                Doubles.eighthsOfAnInch(
-                    j.diameterMm().high(), Rounding.UP));
+    return jars.of(jar).map(j -> Doubles.eighthsOfAnInch(j.diameterMm().high(), Rounding.UP));
   }
 }

@@ -42,8 +42,7 @@ public final class Saturation {
    */
   public static double kelvin(double megapascals) {
     if (!(megapascals >= LOWEST_MPA && megapascals <= CRITICAL_MPA)) {
-      throw new IllegalArgumentException(
-          "611.213 Pa to 22.064 MPa, not " + megapascals + " MPa");
+      throw new IllegalArgumentException("611.213 Pa to 22.064 MPa, not " + megapascals + " MPa");
     }
     double beta = Math.sqrt(Math.sqrt(megapascals));
     double e = (beta + N[2]) * beta + N[5];

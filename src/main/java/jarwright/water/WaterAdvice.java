@@ -59,8 +59,7 @@ public sealed interface WaterAdvice {
    * @param least inside height for the shortest jars that are made
    * @param sure inside height for the tallest
    */
-  record TooShallow(Cover cover, Length inside, Length least, Length sure)
-      implements WaterAdvice {
+  record TooShallow(Cover cover, Length inside, Length least, Length sure) implements WaterAdvice {
     @Override
     public <T> T fold(
         Function<Covering, T> covering,
