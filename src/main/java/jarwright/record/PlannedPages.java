@@ -4,13 +4,14 @@ import jarwright.batch.Batch;
 import jarwright.page.PaperSize;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
+import jarwright.process.Product;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 
 /** Record pages of batches that are planned: what will be done, nothing yet of what was. */
 public final class PlannedPages {
@@ -18,12 +19,12 @@ public final class PlannedPages {
   private static final String INDEX = "index.html.ftl";
 
   private final Wording words;
-  private final UnaryOperator<String> productName;
+  private final Function<Product, String> productName;
 
   /**
-   * @param productName the name of a product id in the pages' language
+   * @param productName the name of a product in the pages' language
    */
-  public PlannedPages(Wording words, UnaryOperator<String> productName) {
+  public PlannedPages(Wording words, Function<Product, String> productName) {
     this.words = words;
     this.productName = productName;
   }
@@ -75,7 +76,7 @@ public final class PlannedPages {
 
   private Map<String, Object> what(Batch batch) {
     Map<String, Object> what = new LinkedHashMap<>();
-    what.put("product", productName.apply(batch.product().id()));
+    what.put("product", productName.apply(batch.product()));
     what.put("pack", words.text("pack." + batch.pack()));
     what.put("jar", words.count("jar." + batch.jar(), 1));
     what.put("jars", batch.jars());

@@ -4,6 +4,7 @@ import jarwright.page.PaperSize;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
 import jarwright.pantry.Jar;
+import jarwright.pantry.LotFacts;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -11,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The shelf inventory sheet. */
@@ -20,12 +21,12 @@ public final class ShelfSheet {
   private static final int MONTHS_SHOWN = 13;
 
   private final Wording words;
-  private final UnaryOperator<String> productName;
+  private final Function<LotFacts, String> productName;
 
   /**
-   * @param productName the product's name in the sheet's language, from the name that is known
+   * @param productName the name of a lot's product in the sheet's language
    */
-  public ShelfSheet(Wording words, UnaryOperator<String> productName) {
+  public ShelfSheet(Wording words, Function<LotFacts, String> productName) {
     this.words = words;
     this.productName = productName;
   }
@@ -68,7 +69,7 @@ public final class ShelfSheet {
 
   private Map<String, Object> line(ShelfLine line, LocalDate today) {
     Map<String, Object> one = new LinkedHashMap<>();
-    one.put("product", productName.apply(line.facts().name()));
+    one.put("product", productName.apply(line.facts()));
     one.put("pack", line.facts().pack());
     one.put("jar", line.facts().jar());
     one.put("lot", line.lot().toString());
@@ -104,7 +105,7 @@ public final class ShelfSheet {
         .forEach(
             l ->
                 sums.merge(
-                    productName.apply(l.facts().name()) + "\t" + l.facts().jar(),
+                    productName.apply(l.facts()) + "\t" + l.facts().jar(),
                     l.numbers().size(),
                     Integer::sum));
     List<Map<String, Object>> totals = new ArrayList<>();
