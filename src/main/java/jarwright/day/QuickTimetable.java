@@ -43,12 +43,10 @@ final class QuickTimetable {
     LoadWork load = work.loads().get(number);
     List<Use> uses = Use.of(number, load);
     int first =
-        earliest(
-            at(uses, Moment.PREPARE), Math.max(load.release(), lastPrepare[load.batch()]));
+        earliest(at(uses, Moment.PREPARE), Math.max(load.release(), lastPrepare[load.batch()]));
     int fillFrom =
         Math.max(
-            Math.max(first + load.toFill(), load.release() + load.heat()),
-            lastFill[load.batch()]);
+            Math.max(first + load.toFill(), load.release() + load.heat()), lastFill[load.batch()]);
     int loading =
         Math.max(
             Math.max(load.release() + load.preheat(), cannerFree[load.canner()]),
