@@ -20,7 +20,16 @@ final class Clashes {
    * @param after least minutes from the first moment to the second where the first use comes first
    * @param before the same the other way round
    */
-  record Pair(int first, int second, int after, int before) {}
+  record Pair(int first, int second, int after, int before) {
+    Pair turned() {
+      return new Pair(second, first, before, after);
+    }
+
+    /** How much later than it must the second could still come after the first. */
+    int room(Gaps gaps) {
+      return gaps.room(first, second, after);
+    }
+  }
 
   Clashes(DayWork work, Turnarounds turnarounds) {
     this.work = work;
@@ -37,7 +46,7 @@ final class Clashes {
             a.resource() == b.resource()
                 && a.amount() + b.amount() > occupancy.capacity(a.resource());
         if (tooMuch && moment(a) != moment(b)) {
-          pairs.add(new Pair(moment(a), moment(b), apart(a, b), apart(b, a)));
+          pairs.add(pair(a, b));
         }
       }
     }
@@ -52,8 +61,12 @@ final class Clashes {
     return moment(use.load(), use.moment());
   }
 
+  Pair pair(Use first, Use second) {
+    return new Pair(moment(first), moment(second), apart(first, second), apart(second, first));
+  }
+
   /** Minutes that the second's moment must follow the first's, for the uses not to overlap. */
-  int apart(Use first, Use second) {
+  private int apart(Use first, Use second) {
     return first.resource() >= Use.FIRST_CANNER
         ? turnarounds.between(first.load(), second.load())
         : first.offset() + first.minutes() - second.offset();
@@ -94,9 +107,7 @@ final class Clashes {
     for (Pair pair : pairs) {
       int apart = at[pair.second()] - at[pair.first()];
       if (apart < pair.after() && -apart < pair.before()) {
-        int after = gaps.room(pair.first(), pair.second(), pair.after());
-        int before = gaps.room(pair.second(), pair.first(), pair.before());
-        int room = Math.min(after, before);
+        int room = Math.min(pair.room(gaps), pair.turned().room(gaps));
         if (room < least) {
           least = room;
           found = pair;

@@ -14,68 +14,73 @@ final class ExactTimetable {
   private final DayWork work;
   private final Clashes clashes;
   private final int end;
-  private long nodes;
 
-  private Timetable best;
-  private boolean complete = true;
-  private boolean byWaiting;
-  private int waitingBelow;
-
-  /**
-   * Starts from a timetable that is known to be possible.
-   *
-   * @param nodes choices to follow before giving up
-   */
-  ExactTimetable(DayWork work, Turnarounds turnarounds, Timetable known, long nodes) {
+  ExactTimetable(DayWork work, Turnarounds turnarounds) {
     this.work = work;
     this.clashes = new Clashes(work, turnarounds);
-    this.best = known;
-    this.nodes = nodes;
     this.end = 3 * work.loads().size() + 1;
   }
 
-  Timetable best() {
-    return best;
-  }
+  /**
+   * How far the search has come.
+   *
+   * @param waitingBelow minutes of waiting that the next better timetable must stay below; none
+   *     where only the finish counts
+   * @param nodes choices that may still be followed; 0 where the search was cut short, so that
+   *     nothing is proven
+   */
+  record Progress(Timetable best, Optional<Integer> waitingBelow, long nodes) {
+    boolean isProven() {
+      return nodes > 0;
+    }
 
-  /** Sooner done; false where the search was cut short, so that nothing is proven. */
-  boolean sooner() {
-    complete = true;
-    byWaiting = false;
-    follow(clashes.requirements());
-    return complete;
-  }
+    private Progress with(Timetable better) {
+      return new Progress(better, waitingBelow.map(w -> better.waiting()), nodes);
+    }
 
-  /** Less waiting, not later done than the best known; false where the search was cut short. */
-  boolean lessWaiting() {
-    complete = true;
-    byWaiting = true;
-    waitingBelow = best.waiting();
-    follow(clashes.requirements());
-    return complete;
+    /** The latest finish that is of interest. */
+    private int latest() {
+      return waitingBelow.isPresent() ? best.finish() : best.finish() - 1;
+    }
   }
 
   /**
-   * Fewer turns from batch to batch, not later done and no more waiting than the best known; false
-   * where the search was cut short.
+   * The best timetable: soonest done, then least waiting, then fewest turns from batch to batch.
+   *
+   * @param known a timetable that is possible
+   * @param nodes choices to follow before giving up, for each of the three
    */
-  boolean fewerChanges() {
-    complete = true;
-    byWaiting = true;
+  Progress best(Timetable known, long nodes) {
+    Progress soonest = soonest(known, nodes);
+    if (!soonest.isProven()) {
+      return soonest;
+    }
+    Timetable best = soonest.best();
+    Progress least =
+        follow(clashes.requirements(), new Progress(best, Optional.of(best.waiting()), nodes));
+    return least.isProven() ? fewestTurns(least.best(), nodes) : least;
+  }
+
+  /** The soonest finish alone. */
+  Progress soonest(Timetable known, long nodes) {
+    return follow(clashes.requirements(), new Progress(known, Optional.empty(), nodes));
+  }
+
+  private Progress fewestTurns(Timetable known, long nodes) {
+    Progress progress = new Progress(known, Optional.of(known.waiting() + 1), nodes);
     int batches = 1 + work.loads().stream().mapToInt(LoadWork::batch).max().orElseThrow();
-    for (int changes = batches - 1; changes < best.changes(); changes++) {
+    for (int changes = batches - 1; changes < known.changes(); changes++) {
       for (List<Integer> order : FillOrders.with(work, changes)) {
         Gaps gaps = clashes.requirements();
-        waitingBelow = best.waiting() + 1;
         if (fillIn(order, gaps)) {
-          follow(gaps);
+          progress = follow(gaps, progress);
         }
-        if (best.changes() <= changes || !complete) {
-          return complete;
+        if (progress.best().changes() <= changes || !progress.isProven()) {
+          return progress;
         }
       }
     }
-    return true;
+    return progress;
   }
 
   private static boolean fillIn(List<Integer> order, Gaps gaps) {
@@ -88,59 +93,54 @@ final class ExactTimetable {
     return possible;
   }
 
-  private void follow(Gaps gaps) {
-    int latest = byWaiting ? best.finish() : best.finish() - 1;
-    boolean open = gaps.require(end, 0, -latest) && clashes.settle(gaps);
-    if (!complete || !open || clashes.bound(gaps, end) > latest) {
-      return;
+  private Progress follow(Gaps gaps, Progress before) {
+    boolean open =
+        before.isProven()
+            && gaps.require(end, 0, -before.latest())
+            && clashes.settle(gaps)
+            && clashes.bound(gaps, end) <= before.latest();
+    if (!open) {
+      return before;
     }
-    if (nodes-- <= 0) {
-      complete = false;
-      return;
-    }
-    int[] at = byWaiting ? LeastWaiting.moments(gaps, work) : earliest(gaps);
+    Progress progress = new Progress(before.best(), before.waitingBelow(), before.nodes() - 1);
+    int[] at =
+        before.waitingBelow().isPresent() ? LeastWaiting.moments(gaps, work) : earliest(gaps);
     Timetable table = timetable(at);
-    if (byWaiting && table.waiting() >= waitingBelow) {
-      return;
+    if (before.waitingBelow().filter(w -> table.waiting() >= w).isPresent()) {
+      return progress;
     }
     Optional<Clashes.Pair> tightest = clashes.tightest(gaps, at);
     if (tightest.isPresent()) {
-      branch(gaps, tightest.get());
-      return;
+      return branch(gaps, tightest.get(), progress);
     }
     List<Use> clash = clashes.first(at);
-    if (clash.isEmpty()) {
-      best = table;
-      waitingBelow = table.waiting();
-      return;
-    }
-    for (Use first : clash) {
-      for (Use second : clash) {
-        if (Clashes.moment(first) != Clashes.moment(second)) {
-          Gaps next = gaps.copy();
-          if (next.require(
-              Clashes.moment(first), Clashes.moment(second), clashes.apart(first, second))) {
-            follow(next);
-          }
-        }
-      }
-    }
+    return clash.isEmpty() ? progress.with(table) : branch(gaps, clash, progress);
   }
 
   /** Both ways round, the roomier first. */
-  private void branch(Gaps gaps, Clashes.Pair pair) {
-    int first = pair.first();
-    int second = pair.second();
-    boolean afterFirst =
-        gaps.room(first, second, pair.after()) >= gaps.room(second, first, pair.before());
-    for (boolean after : new boolean[] {afterFirst, !afterFirst}) {
-      Gaps next = gaps.copy();
-      if (after
-          ? next.require(first, second, pair.after())
-          : next.require(second, first, pair.before())) {
-        follow(next);
+  private Progress branch(Gaps gaps, Clashes.Pair pair, Progress before) {
+    Clashes.Pair other = pair.turned();
+    boolean roomy = pair.room(gaps) >= other.room(gaps);
+    Progress once = ordered(gaps, roomy ? pair : other, before);
+    return ordered(gaps, roomy ? other : pair, once);
+  }
+
+  /** Any one of them before any other. */
+  private Progress branch(Gaps gaps, List<Use> clash, Progress before) {
+    Progress progress = before;
+    for (Use first : clash) {
+      for (Use second : clash) {
+        if (Clashes.moment(first) != Clashes.moment(second)) {
+          progress = ordered(gaps, clashes.pair(first, second), progress);
+        }
       }
     }
+    return progress;
+  }
+
+  private Progress ordered(Gaps gaps, Clashes.Pair pair, Progress before) {
+    Gaps next = gaps.copy();
+    return next.require(pair.first(), pair.second(), pair.after()) ? follow(next, before) : before;
   }
 
   private static int[] earliest(Gaps gaps) {

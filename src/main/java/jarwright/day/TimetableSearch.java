@@ -52,11 +52,11 @@ final class TimetableSearch {
       return new Found(late(quick), bound, perfect);
     }
     long nodes = work.loads().size() > EXACT_UP_TO ? FEW_NODES : NODES;
-    ExactTimetable exact = new ExactTimetable(work, turnarounds, quick, nodes);
-    boolean soonest = exact.sooner();
-    int proven = soonest ? exact.best().finish() : bound;
-    boolean best = soonest && exact.lessWaiting() && exact.fewerChanges();
-    return new Found(late(exact.best()), proven, best);
+    ExactTimetable exact = new ExactTimetable(work, turnarounds);
+    ExactTimetable.Progress soonest = exact.soonest(quick, nodes);
+    ExactTimetable.Progress best = soonest.isProven() ? exact.best(soonest.best(), nodes) : soonest;
+    int sure = soonest.isProven() ? soonest.best().finish() : bound;
+    return new Found(late(best.best()), sure, best.isProven());
   }
 
   /** Orders by several rules of thumb, then better ones next to the best of them. */

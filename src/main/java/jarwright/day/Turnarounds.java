@@ -71,8 +71,8 @@ final class Turnarounds {
             work.pots(),
             work.waitLimit());
     Timetable quick = QuickTimetable.inOrder(pair, List.of(0, 1));
-    ExactTimetable exact = new ExactTimetable(pair, own(pair), quick, NODES);
-    return exact.sooner() ? exact.best().finish() - after.inCanner() - ready : own;
+    ExactTimetable.Progress exact = new ExactTimetable(pair, own(pair)).soonest(quick, NODES);
+    return exact.isProven() ? exact.best().finish() - after.inCanner() - ready : own;
   }
 
   private static LoadWork atRest(LoadWork load, int batch, int preheat) {
