@@ -43,7 +43,12 @@ final class Gaps {
 
   /** Whether the second moment can still be so much later than the first. */
   boolean allows(int first, int second, int minutes) {
-    return least[second * size + first] + minutes <= 0;
+    return room(first, second, minutes) >= 0;
+  }
+
+  /** By how much more than that it could still be later; negative where it cannot be so late. */
+  int room(int first, int second, int minutes) {
+    return -least[second * size + first] - minutes;
   }
 
   /** Requires the second moment to be so much later; false where that cannot be. */

@@ -1,6 +1,7 @@
 package jarwright.day;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** How many hands, pots and canners are taken, minute by minute. */
 final class Occupancy {
@@ -16,21 +17,41 @@ final class Occupancy {
     capacity[Use.POTS] = work.pots();
   }
 
+  int resources() {
+    return capacity.length;
+  }
+
   int capacity(int resource) {
     return capacity[resource];
   }
 
-  /** Whether a use can start to be taken with its moment at the given minute. */
-  boolean isFree(Use use, int moment) {
-    int[] row = taken[use.resource()];
-    int from = moment + use.offset();
-    int to = Math.min(row.length, from + use.minutes());
-    for (int t = from; t < to; t++) {
-      if (row[t] + use.amount() > capacity[use.resource()]) {
-        return false;
+  /** The moment itself where all uses are free then, else a later one before which none is. */
+  int later(List<Use> uses, int moment) {
+    for (Use use : uses) {
+      int[] row = taken[use.resource()];
+      int from = moment + use.offset();
+      for (int t = Math.min(row.length, from + use.minutes()) - 1; t >= from; t--) {
+        if (row[t] + use.amount() > capacity[use.resource()]) {
+          return t + 1 - use.offset();
+        }
       }
     }
-    return from >= 0;
+    return moment;
+  }
+
+  /** The moment itself where all uses are free then, else an earlier one after which none is. */
+  int earlier(List<Use> uses, int moment) {
+    for (Use use : uses) {
+      int[] row = taken[use.resource()];
+      int from = moment + use.offset();
+      int to = Math.min(row.length, from + use.minutes());
+      for (int t = from; t < to; t++) {
+        if (row[t] + use.amount() > capacity[use.resource()]) {
+          return t - use.minutes() - use.offset();
+        }
+      }
+    }
+    return moment;
   }
 
   void take(Use use, int moment) {

@@ -42,11 +42,8 @@ final class QuickTimetable {
   private void place(int number) {
     LoadWork load = work.loads().get(number);
     List<Use> uses = Use.of(number, load);
-    List<Use> prepare = at(uses, Moment.PREPARE);
-    int first = Math.max(load.release(), lastPrepare[load.batch()]);
-    while (!isFree(prepare, first)) {
-      first++;
-    }
+    int first =
+        earliest(at(uses, Moment.PREPARE), Math.max(load.release(), lastPrepare[load.batch()]));
     int fillFrom =
         Math.max(
             Math.max(first + load.toFill(), load.release() + load.heat()), lastFill[load.batch()]);
@@ -54,8 +51,10 @@ final class QuickTimetable {
         Math.max(
             Math.max(load.release() + load.preheat(), cannerFree[load.canner()]),
             fillFrom + load.fill());
+    List<Use> canning = at(uses, Moment.LOAD);
     Moments found = null;
     while (found == null) {
+      loading = earliest(canning, loading);
       found = loadAt(load, uses, first, fillFrom, loading);
       loading++;
     }
@@ -68,13 +67,10 @@ final class QuickTimetable {
 
   /** The moments with the given start of loading and the least waiting; null where none fit. */
   private Moments loadAt(LoadWork load, List<Use> uses, int first, int fillFrom, int loading) {
-    if (!isFree(at(uses, Moment.LOAD), loading)) {
-      return null;
-    }
     List<Use> filling = at(uses, Moment.FILL);
     int latest = loading - load.fill();
     for (int fill = latest; fill >= Math.max(fillFrom, latest - work.waitLimit()); fill--) {
-      if (isFree(filling, fill)) {
+      if (occupancy.earlier(filling, fill) == fill) {
         take(filling, fill);
         int prepare = latest(at(uses, Moment.PREPARE), first, fill - load.toFill());
         giveBack(filling, fill);
@@ -86,15 +82,25 @@ final class QuickTimetable {
     return null;
   }
 
-  /**
-   * The latest start from which all is free; one before the earliest allowed where there is none.
-   */
-  private int latest(List<Use> uses, int earliest, int from) {
+  private int earliest(List<Use> uses, int from) {
     int start = from;
-    while (start >= earliest && !isFree(uses, start)) {
-      start--;
+    int free = occupancy.later(uses, start);
+    while (free > start) {
+      start = free;
+      free = occupancy.later(uses, start);
     }
     return start;
+  }
+
+  /** The latest moment at which all is free; one before the earliest where there is none. */
+  private int latest(List<Use> uses, int earliest, int from) {
+    int start = from;
+    int free = occupancy.earlier(uses, start);
+    while (free < start && free >= earliest) {
+      start = free;
+      free = occupancy.earlier(uses, start);
+    }
+    return free == start ? start : earliest - 1;
   }
 
   private static List<Use> at(List<Use> uses, Moment moment) {
@@ -105,15 +111,6 @@ final class QuickTimetable {
       }
     }
     return some;
-  }
-
-  private boolean isFree(List<Use> uses, int moment) {
-    for (Use use : uses) {
-      if (!occupancy.isFree(use, moment)) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private void take(List<Use> uses, int moment) {

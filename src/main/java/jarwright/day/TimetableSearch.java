@@ -10,10 +10,15 @@ import java.util.List;
  * for the same work: its effort is counted in steps, not in time.
  */
 final class TimetableSearch {
-  /** Loads up to which the best timetable is searched for and proven. */
-  static final int EXACT_UP_TO = 6;
+  /** Loads up to which the best timetable is found and proven. */
+  static final int EXACT_UP_TO = 4;
 
-  private static final long NODES = 20_000;
+  private static final long NODES = 100_000;
+
+  /** Loads up to which that is tried, within fewer choices. */
+  private static final int TRIED_UP_TO = 7;
+
+  private static final long FEW_NODES = 1_000;
 
   /** Work in trying other orders: tries times loads. */
   private static final int EFFORT = 1_500;
@@ -37,16 +42,21 @@ final class TimetableSearch {
   }
 
   private Found search() {
-    int bound = ExactTimetable.bound(work);
+    Turnarounds turnarounds = Turnarounds.of(work);
+    Clashes clashes = new Clashes(work, turnarounds);
+    int bound = clashes.bound(clashes.requirements(), 3 * work.loads().size() + 1);
     Timetable quick = quick(bound);
-    if (work.loads().size() > EXACT_UP_TO) {
-      return new Found(late(quick), bound, false);
+    boolean perfect =
+        quick.finish() == bound && quick.waiting() == 0 && quick.changes() == leastChanges();
+    if (perfect || work.loads().size() > TRIED_UP_TO) {
+      return new Found(late(quick), bound, perfect);
     }
-    ExactTimetable exact = new ExactTimetable(work, quick, NODES);
-    boolean soonest = exact.sooner();
-    int proven = soonest ? exact.best().finish() : bound;
-    boolean best = soonest && exact.lessWaiting() && exact.fewerChanges();
-    return new Found(late(exact.best()), proven, best);
+    long nodes = work.loads().size() > EXACT_UP_TO ? FEW_NODES : NODES;
+    ExactTimetable exact = new ExactTimetable(work, turnarounds);
+    ExactTimetable.Progress soonest = exact.soonest(quick, nodes);
+    ExactTimetable.Progress best = soonest.isProven() ? exact.best(soonest.best(), nodes) : soonest;
+    int sure = soonest.isProven() ? soonest.best().finish() : bound;
+    return new Found(late(best.best()), sure, best.isProven());
   }
 
   /** Orders by several rules of thumb, then better ones next to the best of them. */
@@ -81,6 +91,10 @@ final class TimetableSearch {
       }
     }
     return best;
+  }
+
+  private int leastChanges() {
+    return (int) work.loads().stream().map(LoadWork::batch).distinct().count() - 1;
   }
 
   private static List<Integer> moved(List<Integer> order, int from, int to) {
@@ -169,18 +183,20 @@ final class TimetableSearch {
       if (i + 1 < moments.size() && load(i + 1).batch() == load(i).batch()) {
         latest = Math.min(latest, moments.get(i + 1).prepare());
       }
-      int start = latest;
-      while (!isFree(occupancy, preparing, start)) {
-        start--;
-      }
-      int prepare = start;
+      int prepare = latest(occupancy, preparing, latest);
       preparing.forEach(u -> occupancy.take(u, prepare));
       moments.set(i, new Moments(prepare, at.fill(), at.load()));
     }
     return new Timetable(work, moments);
   }
 
-  private static boolean isFree(Occupancy occupancy, List<Use> uses, int moment) {
-    return uses.stream().allMatch(u -> occupancy.isFree(u, moment));
+  private static int latest(Occupancy occupancy, List<Use> uses, int from) {
+    int start = from;
+    int free = occupancy.earlier(uses, start);
+    while (free < start) {
+      start = free;
+      free = occupancy.earlier(uses, start);
+    }
+    return start;
   }
 }
