@@ -37,10 +37,10 @@
       <#assign most = 1/>
       <#list months as m><#if (m.jars > most)><#assign most = m.jars/></#if></#list>
       <heading level="2" size="13">${word("shelf.months")}</heading>
-      <drawing w="182" h="34" alt="${word("shelf.months-alt")}<#list months as m> ${m.name} ${m.year}: ${m.jars}.</#list>">
-        <line x1="0" y1="25" x2="182" y2="25" line="1"/>
+      <drawing w="178" h="34" alt="${word("shelf.months-alt")}<#list months as m> ${m.name} ${m.year}: ${m.jars}.</#list>">
+        <line x1="0" y1="25" x2="178" y2="25" line="1"/>
         <#list months as m>
-        <#assign x = m?index * 14/>
+        <#assign x = m?index * 13.7/>
         <#if (m.jars > 0)>
         <#assign h = 18 * m.jars / most/>
         <rect x="${x + 2}" y="${25 - h}" w="10" h="${h}" <#if m?index == 0>fill="black"<#else>line="1" hatch="1.6"</#if>/>
