@@ -2,7 +2,10 @@ package jarwright.label;
 
 import jarwright.page.LabelShape;
 import jarwright.page.LabelStock;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -12,7 +15,8 @@ import java.util.Optional;
  *
  * @param arrangement how the areas lie to each other
  * @param name the product
- * @param ids lot, use-by and, where {@code facts} is empty, all that else is said
+ * @param ids lot, use-by and, where {@code facts} is empty, all that else is said; on a round label
+ *     the same area as {@code name}, for all words together
  * @param facts what is said of the process beside the ids
  * @param code the square of the QR code with its quiet zone
  * @param months the strip of months; of a round label the square around its ring
@@ -44,6 +48,11 @@ record LabelLayout(
   private static final double LEAST_NAME = 5.5;
   private static final double LEAST_IDS = 5;
   private static final double TWO_COLUMNS = 43;
+
+  private static final int MONTHS = 12;
+
+  /** Degrees of a ring that are kept for the year. */
+  private static final double FOOT_OF_DIAL = 60;
 
   enum Arrangement {
     /** The code to the right of the words. */
@@ -98,7 +107,7 @@ record LabelLayout(
   }
 
   private static LabelLayout words(Arrangement how, Area words, Area code, Area months) {
-    double idsHeight = Math.max(LEAST_IDS, 4.4 + 0.245 * words.h());
+    double idsHeight = Math.max(LEAST_IDS, 3.6 + 0.3 * words.h());
     double top = words.foot() - idsHeight;
     Area name = new Area(words.x(), words.y(), words.w(), top - GAP - words.y());
     if (words.w() < TWO_COLUMNS) {
@@ -134,7 +143,7 @@ record LabelLayout(
   }
 
   private static LabelLayout tower(double w, double h) {
-    Area months = strip(w, h, SAFE, w - 2 * SAFE);
+    Area months = new Area(SAFE, 0.86 * h - SAFE, w - 2 * SAFE, 0.14 * h);
     double foot = months.y() - GAP;
     double side = Math.min(MOST_CODE, Math.min(w - SAFE, 0.36 * h));
     Area code = new Area((w - side) / 2, foot - side, side, side);
@@ -169,19 +178,15 @@ record LabelLayout(
     double outer = diameter / 2 - SAFE;
     double ring = Math.min(5, Math.max(2.6, 0.068 * diameter));
     double inner = outer - ring;
-    double side = Math.min(MOST_CODE, Math.max(LEAST_CODE + 0.12, 0.68 * inner));
+    double side = Math.min(MOST_CODE, Math.max(LEAST_CODE + 0.12, 0.8 * inner));
     double foot = Math.sqrt(Math.max(0, inner * inner - side * side / 4));
     double middle = diameter / 2;
     Area code = new Area(middle - side / 2, middle + foot - side, side, side);
-    double clear = inner - GAP;
-    double top = 0.79 * clear;
-    double above = foot - side + top;
-    double idsTop = top - 0.56 * above;
-    Area name = chord(middle, clear, top, 0.56 * above);
-    Area ids = chord(middle, clear, Math.max(idsTop, -(foot - side)), 0.44 * above);
+    double top = 0.72 * (inner - GAP);
+    Area words = chord(middle, inner - GAP, top, top + foot - side);
     Area months = new Area(SAFE, SAFE, 2 * outer, 2 * outer);
     return new LabelLayout(
-        Arrangement.ROUND, name, ids, Optional.empty(), code, months, ring);
+        Arrangement.ROUND, words, words, Optional.empty(), code, months, ring);
   }
 
   /** The widest box that begins {@code up} above the middle of a disc and lies in its upper half. */
@@ -191,20 +196,40 @@ record LabelLayout(
   }
 
   private static Area strip(double w, double h, double x, double width) {
-    double height = Math.min(8.5, Math.max(4.4, 0.17 * h));
+    double height = Math.min(8.5, Math.max(4.4, Math.min(0.17 * h, 0.1 * w)));
     return new Area(x, h - SAFE - height, width, height);
   }
 
   /** The areas for a template, by their names. */
   Map<String, Object> view() {
     Map<String, Object> view = new LinkedHashMap<>();
-    view.put("arrangement", arrangement.name().toLowerCase(java.util.Locale.ROOT));
+    view.put("arrangement", arrangement.name().toLowerCase(Locale.ROOT));
     view.put("name", name.view());
     view.put("ids", ids.view());
     facts.ifPresent(a -> view.put("facts", a.view()));
     view.put("code", code.view());
     view.put("months", months.view());
     view.put("ring", ring);
+    view.put("dial", ring > 0 ? dial() : List.of());
     return view;
+  }
+
+  /** The months of a ring: from the left of its foot round to the right of it. */
+  private List<Map<String, Object>> dial() {
+    double radius = (months.w() - ring) / 2;
+    double middle = months.x() + months.w() / 2;
+    double step = (360.0 - FOOT_OF_DIAL) / MONTHS;
+    List<Map<String, Object>> dial = new ArrayList<>();
+    for (int month = 0; month < MONTHS; month++) {
+      double from = 180 + FOOT_OF_DIAL / 2 + month * step;
+      double at = Math.toRadians(from + step / 2);
+      Map<String, Object> one = new LinkedHashMap<>();
+      one.put("from", from);
+      one.put("to", from + step);
+      one.put("x", middle + radius * Math.sin(at));
+      one.put("y", middle - radius * Math.cos(at));
+      dial.add(one);
+    }
+    return dial;
   }
 }

@@ -108,6 +108,7 @@ public final class LabelsSheet {
     one.put("useBy", useBy.toString());
     one.put("month", useBy.getMonthValue());
     one.put("year", String.valueOf(useBy.getYear()));
+    one.put("day", words.date("label-day", useBy));
     one.put("facts", label.facts());
     one.put("cold", label.coldDays().isPresent());
     one.put("days", label.coldDays().orElse(0));
