@@ -5,6 +5,7 @@ import jarwright.plan.Energy;
 import jarwright.process.JarSize;
 import jarwright.process.Pack;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Volume;
 import java.util.Map;
 import java.util.Optional;
 
@@ -61,6 +62,11 @@ public final class HeatUp {
   private static final Estimate TO_PRESSURE = new Estimate(3, 5);
   private static final Estimate COOL_DOWN = new Estimate(20, 60);
 
+  /** Litres; common practice. */
+  private static final Range ANY_WATER = new Range(7, 14);
+
+  private static final Range ANY_PRESSURE_WATER = new Range(2.5, 5);
+
   private static final double SECONDS = 60;
   private static final double GRAMS = 1_000;
   private static final double MILLILITRES = 1_000;
@@ -77,13 +83,34 @@ public final class HeatUp {
     return canner.watts().isEmpty() || canner.energy().isEmpty();
   }
 
+  /**
+   * Litres of water in a canner that is filled as advised; where that could not be reckoned, from
+   * the least to the most that the usual canners hold.
+   */
+  public static Range litres(WaterAdvice advice) {
+    return advice.fold(
+        covering ->
+            new Range(litres(covering.before()), litres(covering.before().plus(covering.kettle()))),
+        tooShallow -> ANY_WATER,
+        unmeasured -> ANY_WATER,
+        pressure ->
+            pressure
+                .volumes()
+                .map(v -> new Range(litres(v.from()), litres(v.to())))
+                .orElse(ANY_PRESSURE_WATER));
+  }
+
+  private static double litres(Volume volume) {
+    return Doubles.of(volume.inMillilitres()) / MILLILITRES;
+  }
+
   /** From tap water to the temperature at which jars of the pack go in. */
-  public static Estimate preheat(Canner canner, double waterLitres, Pack pack) {
+  public Estimate preheat(Canner canner, Range waterLitres, Pack pack) {
     double to = pack == Pack.RAW ? PREHEAT_RAW : PREHEAT_HOT;
     Range kilojoules =
         new Range(
-            (WATER * waterLitres + POT.low() * POT_MASS.low()) * (to - TAP.high()),
-            (WATER * waterLitres + POT.high() * POT_MASS.high()) * (to - TAP.low()));
+            (WATER * waterLitres.low() + POT.low() * POT_MASS.low()) * (to - TAP.high()),
+            (WATER * waterLitres.high() + POT.high() * POT_MASS.high()) * (to - TAP.low()));
     return minutes(kilojoules, canner);
   }
 
@@ -94,7 +121,7 @@ public final class HeatUp {
    * @param standing jars in the canner
    */
   public Estimate toBoil(
-      Canner canner, double waterLitres, JarSize jar, int standing, Pack pack, Altitude altitude) {
+      Canner canner, Range waterLitres, JarSize jar, int standing, Pack pack, Altitude altitude) {
     double boiling = BoilingPoint.celsius(altitude);
     double water = pack == Pack.RAW ? PREHEAT_RAW : PREHEAT_HOT;
     Range food = pack == Pack.RAW ? RAW_FOOD : HOT_FOOD;
@@ -103,11 +130,11 @@ public final class HeatUp {
     Range kilojoules =
         new Range(
             LOSS.low()
-                * (heat(WATER * waterLitres + POT.low() * POT_MASS.low(), water, boiling)
+                * (heat(WATER * waterLitres.low() + POT.low() * POT_MASS.low(), water, boiling)
                     + heat(standing * GLASS * glass.low(), water, boiling)
                     + heat(standing * FOOD.low() * content * WARMED.low(), food.high(), boiling)),
             LOSS.high()
-                * (heat(WATER * waterLitres + POT.high() * POT_MASS.high(), water, boiling)
+                * (heat(WATER * waterLitres.high() + POT.high() * POT_MASS.high(), water, boiling)
                     + heat(standing * GLASS * glass.high(), food.low(), boiling)
                     + heat(standing * FOOD.high() * content * WARMED.high(), food.low(), boiling)));
     Estimate physics = minutes(kilojoules, canner);
