@@ -126,7 +126,7 @@ public final class BatchView {
   private Map<String, Object> formula() {
     Optional<FormulaMultiple> multiple = batch.formula();
     Map<String, Object> formula = new LinkedHashMap<>();
-    formula.put("times", multiple.map(FormulaMultiple::times).orElse(0));
+    formula.put("times", multiple.map(m -> m.times().orElse(0)).orElse(0));
     formula.put(
         "lines", multiple.map(m -> m.lines().stream().map(this::line).toList()).orElse(List.of()));
     return formula;
@@ -135,9 +135,21 @@ public final class BatchView {
   private Map<String, Object> line(FormulaLine line) {
     Map<String, Object> one = new LinkedHashMap<>();
     one.put("ingredient", line.ingredient());
-    one.put("amount", line.amount() + " " + line.unit());
+    one.put("amount", amount(line));
     one.put("note", line.note());
     return one;
+  }
+
+  /** As printed; empty where the ingredient is used to taste. */
+  private String amount(FormulaLine line) {
+    if (line.isToTaste()) {
+      return "";
+    }
+    String amount =
+        line.least().equals(line.most())
+            ? line.most().toString()
+            : line.least() + " " + style.word().apply("to") + " " + line.most();
+    return amount + " " + style.word().apply(line.unit());
   }
 
   private static Map<String, Object> section(Section section) {

@@ -22,10 +22,15 @@ final class ProductFinder {
   private static final Set<String> EMPTY_WORDS =
       Set.of("and", "or", "in", "no", "of", "the", "with", "for", "by", "a", "added");
 
-  private final ProcessBook book;
+  private final ProcessTables tables;
+  private final ProcessBook asked;
 
-  ProductFinder(ProcessBook book) {
-    this.book = book;
+  /**
+   * @param words the products that will be asked for, as the plan has them
+   */
+  ProductFinder(ProcessTables tables, Set<String> words) throws Refused {
+    this.tables = tables;
+    this.asked = tables.bookOf(words);
   }
 
   /** The product named in a batch; otherwise a problem that says what may have been meant. */
@@ -34,7 +39,7 @@ final class ProductFinder {
     if (id.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Product> found = book.product(id.get());
+    Optional<Product> found = asked.product(id.get());
     if (found.isEmpty()) {
       tell(batch, key, id.get());
     }
@@ -63,10 +68,10 @@ final class ProductFinder {
   }
 
   /** The products that share the most words with what was asked for, the plainest first. */
-  List<String> near(String asked) {
-    List<String> wanted = words(asked).distinct().toList();
+  List<String> near(String word) throws Refused {
+    List<String> wanted = words(word).distinct().toList();
     Map<String, Integer> hits = new LinkedHashMap<>();
-    for (Product product : book.products()) {
+    for (Product product : tables.book().products()) {
       List<String> own = words(product.id() + " " + product.name()).distinct().toList();
       int shared =
           (int) wanted.stream().filter(w -> own.stream().anyMatch(o -> alike(w, o))).count();

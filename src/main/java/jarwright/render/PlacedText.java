@@ -33,7 +33,7 @@ final class PlacedText implements Canvas.Item {
     }
   }
 
-  private record Fitted(List<Setting> parts, double tall) {}
+  private record Fitted(List<Setting> parts, double scale, double tall) {}
 
   private final Element at;
   private final double x;
@@ -189,8 +189,14 @@ final class PlacedText implements Canvas.Item {
   private Fitted largest(List<Part> some) {
     boolean bare = some.stream().allMatch(part -> part.drop() == 0);
     double smallest = (bare ? least : Math.max(least, dropBelow)) / style.size();
-    Fitted whole = search(some, Math.max(smallest, WHOLE_WORDS), false);
-    return whole != null ? whole : search(some, smallest, true);
+    Fitted whole = search(some, smallest, false);
+    if (whole != null && whole.scale() >= WHOLE_WORDS) {
+      return whole;
+    }
+    Fitted divided = search(some, smallest, true);
+    boolean saves =
+        divided != null && (whole == null || whole.scale() < WHOLE_WORDS * divided.scale());
+    return saves ? divided : whole;
   }
 
   /** The largest scale at which the parts fit, found by halving the range of steps. */
@@ -222,7 +228,7 @@ final class PlacedText implements Canvas.Item {
       height += set.tall();
       all.add(set);
     }
-    return height <= across() + 0.01 ? new Fitted(all, height) : null;
+    return height <= across() + 0.01 ? new Fitted(all, scale, height) : null;
   }
 
   /** The part in lines, or null if a word or the one line is too wide. */

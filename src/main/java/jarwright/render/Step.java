@@ -102,15 +102,23 @@ final class Step implements Block {
     return labelLeft() + labelWidth;
   }
 
-  /** How far the words move down so that their first line stands in the middle of the box. */
+  /** From the top to the line on which box, number and the first words have their middle. */
+  private double middle(double width) {
+    double text = width - textLeft();
+    double label = number == null ? 0 : number.firstMiddle(text);
+    return Math.max(Math.max(box / 2, label), body.firstMiddle(text));
+  }
+
+  /** How far the words move down so that their first line has its middle there. */
   private double drop(double width) {
-    return Math.max(0, box / 2 - body.firstMiddle(width - textLeft()));
+    double first = body.firstMiddle(width - textLeft());
+    return first > 0 ? middle(width) - first : 0;
   }
 
   @Override
   public double height(double width) {
     double words = drop(width) + body.height(width - textLeft());
-    return Math.max(words, box) + look.gap();
+    return Math.max(words, middle(width) + box / 2) + look.gap();
   }
 
   @Override
@@ -132,14 +140,14 @@ final class Step implements Block {
     double textWidth = width - textLeft();
     double y = top + drop(width);
     if (number != null) {
-      double down = Math.max(0, body.firstMiddle(textWidth) - number.firstMiddle(textWidth));
-      number.paint(side, x + labelLeft(), y + down, number.natural() + 1);
+      double down = middle(width) - number.firstMiddle(textWidth);
+      number.paint(side, x + labelLeft(), top + down, number.natural() + 1);
     }
     side.tags().inside("LBody", () -> body.paint(side, x + textLeft(), y, textWidth));
   }
 
   private void furniture(Pen pen, double x, double top, double width) {
-    double middle = top + drop(width) + body.firstMiddle(width - textLeft());
+    double middle = top + middle(width);
     double bottom = top + height(width);
     Tone ink = style.tone();
     if (look.spine() && !line.equals("none")) {

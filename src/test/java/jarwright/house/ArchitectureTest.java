@@ -1,8 +1,9 @@
 package jarwright.house;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -24,9 +25,8 @@ class ArchitectureTest {
   @TestFactory
   Stream<DynamicTest> theProgramKeepsTheRules() {
     JavaClasses program =
-        new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages(HOUSE.base());
+        new ClassFileImporter().importPath(SourceTree.root().resolve("target/classes"));
+    assertFalse(program.isEmpty());
     return rules(HOUSE).entrySet().stream()
         .map(rule -> DynamicTest.dynamicTest(rule.getKey(), () -> rule.getValue().check(program)));
   }

@@ -25,7 +25,9 @@ class RulesFireTest {
 
   private static final Map<String, ArchRule> RULES = ArchitectureTest.rules(HOUSE);
 
-  private static final JavaClasses FIXTURES = new ClassFileImporter().importPackages(HOUSE.base());
+  private static final JavaClasses FIXTURES =
+      new ClassFileImporter()
+          .importPath(SourceTree.root().resolve("target/test-classes/jarwright/house/fixture"));
 
   /** What each rule must find; a rule that is not here must find nothing. */
   private static Map<String, List<String>> expected() {
