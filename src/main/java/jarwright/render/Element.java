@@ -128,13 +128,8 @@ final class Element {
   double size(String attribute, double otherwise) {
     String written = attributes.get(attribute);
     double size = number(attribute, otherwise);
-<<<<<<< HEAD
-    if (!(size >= 6 && size <= 400)) {
-      throw bad(attribute, written, "a type size from 6 to 400 pt");
-=======
     if (!(size >= LEAST_SIZE && size <= 400)) {
-      throw bad(attribute, String.valueOf(size), "a type size from 6 to 400 pt");
->>>>>>> 6c6d2cef8925d34ca743f5abd4c6303e080137ff
+      throw bad(attribute, written, "a type size from 6 to 400 pt");
     }
     return size;
   }

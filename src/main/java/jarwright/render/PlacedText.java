@@ -33,7 +33,7 @@ final class PlacedText implements Canvas.Item {
     }
   }
 
-  private record Fitted(List<Setting> parts, double tall) {}
+  private record Fitted(List<Setting> parts, double scale, double tall) {}
 
   private final Element at;
   private final double x;
@@ -187,8 +187,8 @@ final class PlacedText implements Canvas.Item {
   }
 
   private Fitted largest(List<Part> some) {
-<<<<<<< HEAD
-    double smallest = least / style.size();
+    boolean bare = some.stream().allMatch(part -> part.drop() == 0);
+    double smallest = (bare ? least : Math.max(least, dropBelow)) / style.size();
     Fitted whole = search(some, smallest, false);
     if (whole != null && whole.scale() >= WHOLE_WORDS) {
       return whole;
@@ -197,12 +197,6 @@ final class PlacedText implements Canvas.Item {
     boolean saves =
         divided != null && (whole == null || whole.scale() < WHOLE_WORDS * divided.scale());
     return saves ? divided : whole;
-=======
-    boolean bare = some.stream().allMatch(part -> part.drop() == 0);
-    double smallest = (bare ? least : Math.max(least, dropBelow)) / style.size();
-    Fitted whole = search(some, Math.max(smallest, WHOLE_WORDS), false);
-    return whole != null ? whole : search(some, smallest, true);
->>>>>>> 6c6d2cef8925d34ca743f5abd4c6303e080137ff
   }
 
   /** The largest scale at which the parts fit, found by halving the range of steps. */
@@ -234,7 +228,7 @@ final class PlacedText implements Canvas.Item {
       height += set.tall();
       all.add(set);
     }
-    return height <= across() + 0.01 ? new Fitted(all, height) : null;
+    return height <= across() + 0.01 ? new Fitted(all, scale, height) : null;
   }
 
   /** The part in lines, or null if a word or the one line is too wide. */
