@@ -1,0 +1,134 @@
+package jarwright.files;
+
+import jarwright.plan.Canner;
+import jarwright.plan.Energy;
+import jarwright.problem.Problems;
+import jarwright.process.JarSize;
+import jarwright.process.Method;
+import jarwright.quantity.Fraction;
+import jarwright.quantity.GaugePressure;
+import jarwright.quantity.Length;
+import jarwright.quantity.Power;
+import jarwright.quantity.Rounding;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Reads one canner of a kitchen. */
+final class CannerReader {
+  static final List<String> KEYS =
+      List.of(
+          "name",
+          "method",
+          "inside-diameter",
+          "inside-height",
+          "rack-height",
+          "power",
+          "energy",
+          "holds",
+          "pressures");
+  private static final int MOST_PLACES = 60;
+  private static final Length WIDEST = Length.millimetres(1_000);
+  private static final Fraction LEAST_WATTS = Fraction.of(100);
+  private static final Fraction MOST_WATTS = Fraction.of(30_000);
+
+  private final Fields fields;
+  private final Problems problems;
+
+  CannerReader(Written.Keys written, Problems problems) {
+    this.fields = new Fields(written, "a canner", KEYS, Map.of(), problems);
+    this.problems = problems;
+  }
+
+  /** The canner, or none where its name or method is not understood. */
+  Optional<Canner> read() {
+    fields.require("name", "give each canner a name that batches can use");
+    fields.require("method", "write method: " + String.join(" or ", Method.ids()));
+    Optional<String> name = fields.text("name");
+    Optional<Method> method = fields.word("method", Method::named, Method.ids());
+    Optional<Length> diameter = length("inside-diameter", "33 cm");
+    Optional<Length> height = length("inside-height", "30 cm");
+    Optional<Length> rack = length("rack-height", "15 mm");
+    if (rack.isPresent() && height.isPresent() && rack.get().compareTo(height.get()) >= 0) {
+      fields.problem("rack-height", "the rack is as high as the canner", "measure both again");
+    }
+    OptionalInt watts = watts();
+    Optional<Energy> energy = fields.word("energy", Energy::named, Energy.ids());
+    Map<JarSize, Integer> holds = holds();
+    List<GaugePressure> pressures = pressures(method);
+    if (name.isEmpty() || method.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Canner(
+            name.get(), method.get(), diameter, height, rack, watts, energy, holds, pressures));
+  }
+
+  private Optional<Length> length(String key, String example) {
+    Optional<Length> length = fields.amount(key, Length::parse, example);
+    if (length.isPresent()
+        && (length.get().inMillimetres().signum() <= 0 || length.get().compareTo(WIDEST) > 0)) {
+      fields.problem(key, length.get() + " cannot be", "check number and unit, as in " + example);
+      return Optional.empty();
+    }
+    return length;
+  }
+
+  private OptionalInt watts() {
+    Optional<Fraction> watts =
+        fields.amount("power", Power::parse, "2400 W, 2.4 kW or 9000 BTU/h").map(Power::inWatts);
+    if (watts.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    if (watts.get().compareTo(LEAST_WATTS) < 0 || watts.get().compareTo(MOST_WATTS) > 0) {
+      fields.problem("power", "no stove has that", "check number and unit, as in 2400 W");
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of(
+        Rounding.NEAREST.toStep(watts.get(), Fraction.ONE).numerator().intValueExact());
+  }
+
+  private Map<JarSize, Integer> holds() {
+    Map<JarSize, Integer> holds = new LinkedHashMap<>();
+    Optional<Written> written = fields.written("holds");
+    if (written.isEmpty()) {
+      return holds;
+    }
+    if (!(written.get() instanceof Written.Keys jars)) {
+      fields.problem("holds", "takes jar sizes with their number", "write holds: {quart: 7}");
+      return holds;
+    }
+    Fields counts = new Fields(jars, "holds", JarSize.ids(), Map.of(), problems);
+    for (JarSize jar : JarSize.values()) {
+      counts.count(jar.id(), 1, MOST_PLACES).ifPresent(n -> holds.put(jar, n));
+    }
+    return holds;
+  }
+
+  private List<GaugePressure> pressures(Optional<Method> method) {
+    List<GaugePressure> pressures = new ArrayList<>();
+    Optional<Written> written = fields.written("pressures");
+    if (written.isEmpty()) {
+      return pressures;
+    }
+    if (method.isPresent() && method.get() != Method.WEIGHTED_GAUGE) {
+      fields.problem("pressures", "only a weighted gauge has fixed pressures", "leave it out");
+    }
+    if (!(written.get() instanceof Written.Items list)) {
+      fields.problem("pressures", "takes a list", "write pressures: [5 psi, 10 psi, 15 psi]");
+      return pressures;
+    }
+    for (Written item : list.items()) {
+      Written.Keys one =
+          new Written.Keys(
+              item.place(), Map.of("pressures", new Written.Entry(item.place(), item)));
+      new Fields(one, "a canner", KEYS, Map.of(), problems)
+          .amount("pressures", GaugePressure::parse, "10 psi")
+          .ifPresent(pressures::add);
+    }
+    return pressures;
+  }
+}

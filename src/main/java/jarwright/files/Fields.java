@@ -1,0 +1,213 @@
+package jarwright.files;
+
+import jarwright.problem.Nearest;
+import jarwright.problem.Place;
+import jarwright.problem.Problems;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/**
+ * The values of one piece of a plan, by key. A value that cannot be understood is told as a problem
+ * and read as if it were not there.
+ */
+final class Fields {
+  private static final int LONGEST = 200;
+  private static final int LONGEST_SHOWN = 40;
+  private static final Pattern NUMBER_ALONE = Pattern.compile("-?[0-9][0-9.,/ -]*");
+  private static final List<String> YES = List.of("yes", "y", "true", "on");
+  private static final List<String> NO = List.of("no", "n", "false", "off");
+
+  private final Written.Keys keys;
+  private final Problems problems;
+
+  /**
+   * @param what the piece, for messages, as {@code a batch}
+   * @param known the keys it may have
+   * @param elsewhere remedies for keys that belong to another piece
+   */
+  Fields(
+      Written.Keys keys,
+      String what,
+      List<String> known,
+      Map<String, String> elsewhere,
+      Problems problems) {
+    this.keys = keys;
+    this.problems = problems;
+    keys.entries()
+        .forEach(
+            (key, entry) -> {
+              if (!known.contains(key)) {
+                problems.add(
+                    entry.place(),
+                    what + " has no key \"" + shown(key) + "\"",
+                    elsewhere.getOrDefault(key, Nearest.remedy(key, known)));
+              }
+            });
+  }
+
+  Place place() {
+    return keys.place();
+  }
+
+  boolean has(String key) {
+    return keys.entries().containsKey(key);
+  }
+
+  Optional<Written> written(String key) {
+    return Optional.ofNullable(keys.entries().get(key)).map(Written.Entry::value);
+  }
+
+  /** Where each key's value stands; under {@code ""} the piece itself. */
+  Map<String, Place> places() {
+    Map<String, Place> places = new LinkedHashMap<>();
+    places.put("", keys.place());
+    keys.entries().forEach((key, entry) -> places.put(key, entry.value().place()));
+    return places;
+  }
+
+  /** Tells a key that has to be there and is not. */
+  void require(String key, String remedy) {
+    if (!has(key)) {
+      problems.add(place(), key + ": is missing", remedy);
+    }
+  }
+
+  void problem(String key, String what, String remedy) {
+    Place where = written(key).map(Written::place).orElse(place());
+    problems.add(where, key + ": " + what, remedy);
+  }
+
+  private Optional<Written.Text> value(String key) {
+    Optional<Written> written = written(key);
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!(written.get() instanceof Written.Text text)) {
+      problem(key, "takes one value, not " + written.get().kind(), "write " + key + ": value");
+      return Optional.empty();
+    }
+    if (text.text().isBlank()) {
+      problems.add(
+          keys.entries().get(key).place(), key + ": has no value", "add one, or leave the key out");
+      return Optional.empty();
+    }
+    if (text.text().length() > LONGEST) {
+      problem(key, "the value is too long", "write " + LONGEST + " characters or fewer");
+      return Optional.empty();
+    }
+    return Optional.of(text);
+  }
+
+  /** Free text in one line. */
+  Optional<String> text(String key) {
+    Optional<String> line =
+        value(key).map(t -> t.text().strip().replaceAll("[\\s\\u0085\\u2028\\u2029]+", " "));
+    if (line.isPresent() && !line.get().codePoints().allMatch(Fields::isPrintable)) {
+      problem(key, "holds a character that cannot be printed", "write plain text");
+      return Optional.empty();
+    }
+    return line;
+  }
+
+  private static boolean isPrintable(int codePoint) {
+    int type = Character.getType(codePoint);
+    return type != Character.CONTROL
+        && type != Character.FORMAT
+        && type != Character.SURROGATE
+        && type != Character.PRIVATE_USE
+        && type != Character.UNASSIGNED;
+  }
+
+  /** A word in the form that fixed words are compared in: small, single hyphens for gaps. */
+  static String plain(String word) {
+    return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+  }
+
+  Optional<String> plainWord(String key) {
+    return value(key).map(t -> plain(t.text()));
+  }
+
+  /** One of the known words; case, and hyphens for spaces, are forgiven. */
+  <T> Optional<T> word(String key, Function<String, Optional<T>> named, List<String> known) {
+    return value(key)
+        .flatMap(
+            text -> {
+              Optional<T> found =
+                  known.stream()
+                      .filter(k -> plain(k).equals(plain(text.text())))
+                      .findFirst()
+                      .flatMap(named);
+              if (found.isEmpty()) {
+                problem(
+                    key,
+                    "\"" + shown(text.text()) + "\" is not known",
+                    Nearest.remedy(text.text(), known));
+              }
+              return found;
+            });
+  }
+
+  /**
+   * An amount with its unit.
+   *
+   * @param parse throws IllegalArgumentException with a plain sentence
+   * @param example a right value, as {@code 420 m}
+   */
+  <T> Optional<T> amount(String key, Function<String, T> parse, String example) {
+    return value(key)
+        .flatMap(
+            text -> {
+              try {
+                String number =
+                    text.decimalComma() ? DecimalComma.toPoint(text.text()) : text.text();
+                return Optional.of(parse.apply(number));
+              } catch (IllegalArgumentException e) {
+                boolean alone = NUMBER_ALONE.matcher(text.text().strip()).matches();
+                String remedy = (alone ? "add the unit, as in " : "write it like ") + example;
+                problem(key, e.getMessage(), remedy);
+                return Optional.empty();
+              }
+            });
+  }
+
+  /** A whole number within bounds, which are both allowed. */
+  OptionalInt count(String key, int least, int most) {
+    Optional<Written.Text> text = value(key);
+    if (text.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    String digits = text.get().text().strip();
+    int number = digits.matches("\\d{1,9}") ? Integer.parseInt(digits) : -1;
+    if (number < least || number > most) {
+      problem(
+          key,
+          "takes a whole number from " + least + " to " + most + ", not \"" + shown(digits) + "\"",
+          "");
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of(number);
+  }
+
+  /** Whether a yes stands there; no where nothing does. */
+  boolean yes(String key) {
+    Optional<String> word = plainWord(key);
+    if (word.isPresent() && !YES.contains(word.get()) && !NO.contains(word.get())) {
+      problem(key, "\"" + shown(word.get()) + "\" is neither yes nor no", "write yes or no");
+    }
+    return word.filter(YES::contains).isPresent();
+  }
+
+  /** What came in, short enough for a message of one line. */
+  static String shown(String text) {
+    String line = text.strip().replaceAll("[\\s\\p{Cntrl}]+", " ");
+    return line.codePointCount(0, line.length()) <= LONGEST_SHOWN
+        ? line
+        : line.substring(0, line.offsetByCodePoints(0, LONGEST_SHOWN)) + "…";
+  }
+}

@@ -1,0 +1,186 @@
+package jarwright.files;
+
+import jarwright.lot.UseBy;
+import jarwright.plan.Canner;
+import jarwright.plan.Kitchen;
+import jarwright.plan.Paper;
+import jarwright.problem.Problems;
+import jarwright.quantity.Altitude;
+import jarwright.quantity.Fraction;
+import jarwright.quantity.Length;
+import jarwright.quantity.Units;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Reads a kitchen from its keys. */
+final class KitchenReader {
+  static final List<String> KEYS =
+      List.of(
+          "household",
+          "altitude",
+          "paper",
+          "units",
+          "language",
+          "canners",
+          "label-stock",
+          "sheet-offset-right",
+          "sheet-offset-down",
+          "link",
+          "months-to-use-by",
+          "use-by-note",
+          "burners",
+          "zone");
+  static final String ALTITUDE = "altitude";
+  private static final List<String> LANGUAGES = List.of("en", "es");
+  private static final int MOST_BURNERS = 12;
+  private static final Altitude LOWEST = Altitude.metres(-450);
+  private static final Altitude HIGHEST = Altitude.metres(6_000);
+  private static final Length MOST_OFFSET = Length.millimetres(20);
+  private static final String LINK = "https?://[A-Za-z0-9.-]{1,100}(?::[0-9]{1,5})?/?";
+
+  private final Fields fields;
+  private final Problems problems;
+
+  KitchenReader(Written.Keys written, Problems problems) {
+    Map<String, String> elsewhere =
+        Map.of("kitchen", "write the kitchen's keys at the left margin of the kitchen file");
+    this.fields = new Fields(written, "the kitchen", KEYS, elsewhere, problems);
+    this.problems = problems;
+  }
+
+  /** The kitchen, or none where its altitude is not known. */
+  Optional<Kitchen> read() {
+    fields.require(
+        ALTITUDE,
+        "write it under kitchen: in the plan, or into kitchen.yaml, as altitude: 420 m or "
+            + "altitude: 1400 ft");
+    Optional<Altitude> altitude = altitude();
+    String household = fields.text("household").orElse("");
+    Paper paper = fields.word("paper", Paper::named, Paper.ids()).orElse(Paper.LETTER);
+    Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
+    String language = fields.word("language", Optional::of, LANGUAGES).orElse(LANGUAGES.get(0));
+    List<Canner> canners = canners();
+    Optional<String> stock = fields.plainWord("label-stock");
+    Length right = offset("sheet-offset-right");
+    Length down = offset("sheet-offset-down");
+    Optional<String> link = link();
+    int months = months();
+    OptionalInt burners = fields.count("burners", 1, MOST_BURNERS);
+    Optional<ZoneId> zone = zone();
+    return altitude.map(
+        height ->
+            new Kitchen(
+                household, height, paper, units, language, canners, stock, right, down, link,
+                months, burners, zone));
+  }
+
+  private Optional<Altitude> altitude() {
+    Optional<Altitude> altitude = fields.amount(ALTITUDE, Altitude::parse, "420 m or 1400 ft");
+    if (altitude.isPresent()
+        && (altitude.get().compareTo(LOWEST) < 0 || altitude.get().compareTo(HIGHEST) > 0)) {
+      fields.problem(ALTITUDE, "nobody cooks at " + altitude.get(), "check number and unit");
+      return Optional.empty();
+    }
+    return altitude;
+  }
+
+  private static List<String> unitWords() {
+    return Arrays.stream(Units.values()).map(Units::word).toList();
+  }
+
+  private static Optional<Units> units(String word) {
+    return Arrays.stream(Units.values()).filter(u -> u.word().equals(word)).findFirst();
+  }
+
+  private List<Canner> canners() {
+    List<Canner> canners = new ArrayList<>();
+    Optional<Written> written = fields.written("canners");
+    if (written.isEmpty()) {
+      return canners;
+    }
+    if (!(written.get() instanceof Written.Items list)) {
+      fields.problem("canners", "takes a list", "begin each canner with - name:");
+      return canners;
+    }
+    for (Written item : list.items()) {
+      if (item instanceof Written.Keys keys) {
+        new CannerReader(keys, problems).read().ifPresent(c -> add(canners, c, keys));
+      } else {
+        problems.add(item.place(), "a canner has keys", "write - name: and below it method:");
+      }
+    }
+    return canners;
+  }
+
+  private void add(List<Canner> canners, Canner canner, Written.Keys keys) {
+    if (canners.stream().anyMatch(c -> c.name().equals(canner.name()))) {
+      problems.add(
+          keys.place(),
+          "two canners are called \"" + canner.name() + "\"",
+          "give each a name of its own");
+    } else {
+      canners.add(canner);
+    }
+  }
+
+  private Length offset(String key) {
+    Length none = Length.millimetres(0);
+    Length offset = fields.amount(key, Length::parse, "-1.5 mm").orElse(none);
+    Length size =
+        offset.amount().signum() < 0
+            ? new Length(Fraction.ZERO.minus(offset.amount()), offset.unit())
+            : offset;
+    if (size.compareTo(MOST_OFFSET) > 0) {
+      fields.problem(key, offset + " is more than any printer needs", "write 20 mm or less");
+      return none;
+    }
+    return offset;
+  }
+
+  private Optional<String> link() {
+    Optional<String> link = fields.text("link");
+    if (link.isPresent() && !link.get().matches(LINK)) {
+      fields.problem(
+          "link",
+          "\"" + Fields.shown(link.get()) + "\" is not the address of a server alone",
+          "write it like http://pantry.lan:8080");
+      return Optional.empty();
+    }
+    return link;
+  }
+
+  private int months() {
+    int months = fields.count("months-to-use-by", 1, UseBy.MOST_MONTHS).orElse(UseBy.USUAL_MONTHS);
+    Optional<String> reason = fields.text("use-by-note");
+    if (months > UseBy.USUAL_MONTHS && reason.isEmpty()) {
+      fields.problem(
+          "months-to-use-by",
+          "home-canned food keeps best for " + UseBy.USUAL_MONTHS + " months",
+          "write " + UseBy.USUAL_MONTHS + " or fewer, or add use-by-note: with your reason");
+    }
+    return months;
+  }
+
+  private Optional<ZoneId> zone() {
+    return fields
+        .text("zone")
+        .flatMap(
+            name -> {
+              try {
+                return Optional.of(ZoneId.of(name));
+              } catch (DateTimeException e) {
+                fields.problem(
+                    "zone",
+                    "there is no time zone \"" + Fields.shown(name) + "\"",
+                    "write it like America/Denver or Europe/Vienna");
+                return Optional.empty();
+              }
+            });
+  }
+}

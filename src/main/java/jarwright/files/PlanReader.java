@@ -1,0 +1,185 @@
+package jarwright.files;
+
+import jarwright.plan.BatchPlan;
+import jarwright.plan.Kitchen;
+import jarwright.plan.Plan;
+import jarwright.problem.Place;
+import jarwright.problem.Problem;
+import jarwright.problem.Problems;
+import jarwright.problem.Refused;
+import jarwright.process.ProcessBook;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads a plan, YAML or CSV, with the kitchen it is for. Everything wrong is collected and told
+ * together; a plan with one problem is not read at all.
+ */
+public final class PlanReader {
+  private static final List<String> KEYS = List.of("kitchen", "batches");
+  private static final int MOST_BATCHES = 200;
+  private static final String SEE = "write kitchen: and batches: at the left margin";
+
+  private final ProcessBook book;
+
+  public PlanReader(ProcessBook book) {
+    this.book = book;
+  }
+
+  /**
+   * Reads a plan file. A name that ends in .csv, .tsv or .txt is read as CSV, any other as YAML.
+   *
+   * @param kitchenFile the household's kitchen.yaml, where there is one; the plan's own kitchen
+   *     wins key by key
+   * @throws Refused with every problem, in the order of the files' lines
+   * @throws IOException where a file cannot be read
+   */
+  public Plan read(Path plan, Optional<Path> kitchenFile) throws IOException, Refused {
+    Problems problems = new Problems();
+    Map<String, Written.Entry> kitchen = new LinkedHashMap<>();
+    Place household = Place.wholeFile(plan.toString());
+    if (kitchenFile.isPresent()) {
+      Written.Keys keys = kitchenKeys(kitchenFile.get(), problems);
+      household = keys.place();
+      kitchen.putAll(keys.entries());
+    }
+    Written.Keys top = planKeys(TextFile.read(plan), plan, problems);
+    new Fields(top, "a plan", KEYS, elsewhere(), problems);
+    Optional<Written.Keys> own = kitchen(top, problems);
+    own.ifPresent(k -> kitchen.putAll(k.entries()));
+    Place place = own.map(Written.Keys::place).orElse(household);
+    Optional<Kitchen> read = new KitchenReader(new Written.Keys(place, kitchen), problems).read();
+    List<BatchPlan> batches = batches(top, plan, placesOf(kitchen), problems);
+    refuse(problems);
+    return new Plan(
+        stem(plan),
+        read.orElseThrow(() -> new IllegalArgumentException("a kitchen without a problem told")),
+        batches);
+  }
+
+  /**
+   * Reads a kitchen alone, for commands that have no plan.
+   *
+   * @throws Refused with every problem in it
+   */
+  public static Kitchen readKitchen(Path file) throws IOException, Refused {
+    Problems problems = new Problems();
+    Optional<Kitchen> kitchen = new KitchenReader(kitchenKeys(file, problems), problems).read();
+    refuse(problems);
+    return kitchen.orElseThrow(
+        () -> new IllegalArgumentException("a kitchen without a problem told"));
+  }
+
+  private static Written.Keys kitchenKeys(Path file, Problems problems)
+      throws IOException, Refused {
+    Written written = YamlTree.read(TextFile.read(file), problems);
+    if (written instanceof Written.Keys keys) {
+      return keys;
+    }
+    throw new Refused(
+        written.place(), "a kitchen has keys", "write altitude: 420 m, canners: and so on");
+  }
+
+  private static Written.Keys planKeys(TextFile file, Path plan, Problems problems) throws Refused {
+    if (isTable(plan)) {
+      Written.Items rows =
+          CsvTree.read(file, BatchReader.KEYS, BatchReader.OF_THE_KITCHEN, problems);
+      return new Written.Keys(
+          rows.place(), Map.of("batches", new Written.Entry(rows.place(), rows)));
+    }
+    Written written = YamlTree.read(file, problems);
+    if (written instanceof Written.Keys keys) {
+      return keys;
+    }
+    throw new Refused(written.place(), "this is no plan", SEE);
+  }
+
+  private static boolean isTable(Path plan) {
+    String name = plan.toString().toLowerCase(Locale.ROOT);
+    return name.endsWith(".csv") || name.endsWith(".tsv") || name.endsWith(".txt");
+  }
+
+  private static Map<String, String> elsewhere() {
+    Map<String, String> elsewhere = new LinkedHashMap<>();
+    BatchReader.KEYS.forEach(k -> elsewhere.put(k, "indent it below batches:, after a hyphen"));
+    KitchenReader.KEYS.forEach(k -> elsewhere.put(k, "indent it below kitchen:"));
+    return elsewhere;
+  }
+
+  private static Optional<Written.Keys> kitchen(Written.Keys top, Problems problems) {
+    Written.Entry entry = top.entries().get("kitchen");
+    if (entry == null) {
+      return Optional.empty();
+    }
+    if (entry.value() instanceof Written.Keys keys) {
+      return Optional.of(keys);
+    }
+    problems.add(entry.place(), "kitchen: takes keys", "indent altitude: and the others below it");
+    return Optional.empty();
+  }
+
+  private List<BatchPlan> batches(
+      Written.Keys top, Path plan, Map<String, Place> kitchen, Problems problems)
+      throws IOException, Refused {
+    Written.Entry entry = top.entries().get("batches");
+    List<BatchPlan> batches = new ArrayList<>();
+    if (entry == null) {
+      problems.add(top.place(), "batches: is missing", SEE);
+      return batches;
+    }
+    if (!(entry.value() instanceof Written.Items list) || list.items().isEmpty()) {
+      problems.add(entry.place(), "the plan has no batch", "begin each batch with - product:");
+      return batches;
+    }
+    if (list.items().size() > MOST_BATCHES) {
+      problems.add(
+          entry.place(),
+          list.items().size() + " batches are more than a plan has",
+          "write " + MOST_BATCHES + " or fewer, or several plans");
+      return batches;
+    }
+    BatchReader reader = new BatchReader(new ProductFinder(book), problems);
+    String name = String.valueOf(plan.getFileName());
+    int position = 0;
+    for (Written item : list.items()) {
+      position++;
+      if (item instanceof Written.Keys keys) {
+        reader.read(keys, name, position, kitchen).ifPresent(batches::add);
+      } else {
+        problems.add(item.place(), "a batch has keys", "write - product: and so on");
+      }
+    }
+    return batches;
+  }
+
+  private static Map<String, Place> placesOf(Map<String, Written.Entry> kitchen) {
+    Map<String, Place> places = new LinkedHashMap<>();
+    kitchen.forEach((key, entry) -> places.put(key, entry.value().place()));
+    return places;
+  }
+
+  private static void refuse(Problems problems) throws Refused {
+    if (!problems.isEmpty()) {
+      List<Problem> inOrder = new ArrayList<>(problems.list());
+      inOrder.sort(
+          Comparator.comparing((Problem p) -> p.where().file())
+              .thenComparing(p -> p.where().line())
+              .thenComparing(p -> p.where().column()));
+      throw new Refused(inOrder);
+    }
+  }
+
+  /** The file's name without folder and ending. */
+  private static String stem(Path plan) {
+    String name = String.valueOf(plan.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

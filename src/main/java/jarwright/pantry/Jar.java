@@ -1,0 +1,69 @@
+package jarwright.pantry;
+
+import jarwright.lot.JarId;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+
+/**
+ * A jar as the ledger knows it.
+ *
+ * @param outcome empty before the canner and for jars from old lists
+ * @param doubt present while the jar is to be looked at
+ */
+public record Jar(
+    JarId id, LotFacts facts, Standing standing, Optional<Outcome> outcome, Optional<Doubt> doubt) {
+
+  static Jar planned(JarId id, LotFacts facts) {
+    return new Jar(id, facts, new Standing.Planned(), Optional.empty(), Optional.empty());
+  }
+
+  Jar with(Standing next) {
+    return new Jar(id, facts, next, outcome, doubt);
+  }
+
+  Jar with(Outcome next) {
+    Standing after = next.verdict().standing(facts.shelf());
+    return new Jar(id, facts, after, Optional.of(next), doubt);
+  }
+
+  Jar with(Optional<Doubt> next) {
+    return new Jar(id, facts, standing, outcome, next);
+  }
+
+  Jar with(LotFacts next) {
+    return new Jar(id, next, standing, outcome, doubt);
+  }
+
+  /** Whether the jar came out of a sound load sealed, or came from an old list. */
+  public boolean mayStandOnShelf() {
+    return outcome.map(Outcome::shelved).orElse(!facts.madeHere());
+  }
+
+  /** Whether it is to be eaten before others of its kind. */
+  public boolean isUsedFirst() {
+    return outcome.map(o -> o.verdict().grade() == Grade.USE_FIRST).orElse(false);
+  }
+
+  /** Whether something was in it: planned jars that were never filled do not count. */
+  public boolean wasPacked() {
+    return !(standing instanceof Standing.Planned || standing instanceof Standing.Unfilled);
+  }
+
+  /** The standing at a given time: what was left beyond its time is to be thrown away. */
+  public Standing standingAt(OffsetDateTime now) {
+    LocalDate today = now.toLocalDate();
+    if (standing instanceof Standing.ToRecan recan && now.isAfter(recan.by())) {
+      return new Standing.ToThrowAway();
+    }
+    if (standing instanceof Standing.InRefrigerator cold && today.isAfter(cold.eatBy())) {
+      return new Standing.ToThrowAway();
+    }
+    return standing;
+  }
+
+  /** The shelf it stands on; empty where that has no name or it stands on none. */
+  public String shelf() {
+    return standing instanceof Standing.OnShelf on ? on.shelf() : "";
+  }
+}

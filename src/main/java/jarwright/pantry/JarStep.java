@@ -1,0 +1,128 @@
+package jarwright.pantry;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Something that happens to each of the named jars alike.
+ *
+ * @param word what the deed asks for: the shelf, the reason, the day; may be empty
+ */
+public record JarStep(Deed deed, String word) implements Happening {
+  public JarStep {
+    if (deed == Deed.REFRIGERATED) {
+      LocalDate.parse(word);
+    }
+  }
+
+  /** A planned jar was never filled. */
+  public static JarStep unfilled() {
+    return new JarStep(Deed.UNFILLED, "");
+  }
+
+  public static JarStep moved(String shelf) {
+    return new JarStep(Deed.MOVED, shelf);
+  }
+
+  /** Taken to be eaten or given away. */
+  public static JarStep taken(String note) {
+    return new JarStep(Deed.TAKEN, note);
+  }
+
+  /** Thrown away. */
+  public static JarStep tossed(String why) {
+    return new JarStep(Deed.TOSSED, why);
+  }
+
+  public static JarStep refrigerated(LocalDate eatBy) {
+    return new JarStep(Deed.REFRIGERATED, eatBy.toString());
+  }
+
+  public static JarStep frozen() {
+    return new JarStep(Deed.FROZEN, "");
+  }
+
+  /** The food went into jars of another lot. */
+  public static JarStep recanned(String lot) {
+    return new JarStep(Deed.RECANNED, lot);
+  }
+
+  /** Not found in a stock-take. */
+  public static JarStep missing() {
+    return new JarStep(Deed.MISSING, "");
+  }
+
+  /** Found in a stock-take though the ledger had it gone. */
+  public static JarStep found(String shelf) {
+    return new JarStep(Deed.FOUND, shelf);
+  }
+
+  /** Looked at and found sound: the doubt is lifted. */
+  public static JarStep lookedAt(String note) {
+    return new JarStep(Deed.LOOKED_AT, note);
+  }
+
+  /** Why it cannot happen to this jar at that time, as in {@code is taken}; empty if it can. */
+  public Optional<String> hindrance(Jar jar, OffsetDateTime when) {
+    if (deed == Deed.LOOKED_AT && jar.doubt().isEmpty()) {
+      return Optional.of("is not in doubt");
+    }
+    Standing now = jar.standingAt(when);
+    boolean possible = deed.isPossibleFor(now.kind());
+    if (deed == Deed.TAKEN && jar.standing() instanceof Standing.Missing missing) {
+      // Eaten after all; but a lost jar does not become fit to eat by having been lost.
+      possible = deed.isPossibleFor(jar.with(missing.before()).standingAt(when).kind());
+    }
+    return possible ? Optional.empty() : Optional.of("is " + now.kind().text());
+  }
+
+  Jar after(Jar jar, OffsetDateTime when) {
+    return switch (deed) {
+      case UNFILLED -> jar.with(new Standing.Unfilled());
+      case MOVED -> jar.with(new Standing.OnShelf(word, jar.isUsedFirst()));
+      case TAKEN -> jar.with(new Standing.Taken(when));
+      case TOSSED -> jar.with(new Standing.Tossed(when, word));
+      case REFRIGERATED -> jar.with(new Standing.InRefrigerator(LocalDate.parse(word)));
+      case FROZEN -> jar.with(new Standing.InFreezer());
+      case RECANNED -> jar.with(new Standing.Recanned(when));
+      case MISSING -> jar.with(new Standing.Missing(jar.standing(), when));
+      case FOUND -> jar.with(foundAgain(jar));
+      case LOOKED_AT -> jar.with(Optional.empty());
+    };
+  }
+
+  /**
+   * What was missing is again what it was. What had been thrown away, or was never fit for a shelf,
+   * is not trusted.
+   */
+  private Standing foundAgain(Jar jar) {
+    Standing onShelf = new Standing.OnShelf(word, jar.isUsedFirst());
+    if (jar.standing() instanceof Standing.Missing missing) {
+      return missing.before() instanceof Standing.OnShelf ? onShelf : missing.before();
+    }
+    boolean trusted = jar.standing() instanceof Standing.Taken && jar.mayStandOnShelf();
+    return trusted ? onShelf : new Standing.ToThrowAway();
+  }
+
+  @Override
+  public String kind() {
+    return deed.kind();
+  }
+
+  @Override
+  public Detail detail() {
+    return deed.key().isEmpty() ? Detail.NONE : Detail.of(deed.key(), word);
+  }
+
+  static Map<String, Function<Detail, Happening>> readers() {
+    Map<String, Function<Detail, Happening>> readers = new LinkedHashMap<>();
+    for (Deed deed : Deed.values()) {
+      readers.put(deed.kind(), d -> new JarStep(deed, d.text(deed.key())));
+    }
+    return readers;
+  }
+}

@@ -1,0 +1,56 @@
+package jarwright.pantry;
+
+import jarwright.lot.LotCode;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A lot as the ledger knows it.
+ *
+ * @param planned empty for jars from an old list
+ * @param loads how the loads were processed, in the order recorded
+ * @param byNumber the jars, those never filled included
+ */
+public record Lot(
+    LotCode code,
+    LotFacts facts,
+    Optional<Planned> planned,
+    List<LoadRun> loads,
+    NavigableMap<Integer, Jar> byNumber) {
+  public Lot {
+    loads = List.copyOf(loads);
+    byNumber = Collections.unmodifiableNavigableMap(new TreeMap<>(byNumber));
+  }
+
+  public Collection<Jar> jars() {
+    return byNumber.values();
+  }
+
+  public Optional<Jar> jar(int number) {
+    return Optional.ofNullable(byNumber.get(number));
+  }
+
+  public Optional<LoadRun> load(int load) {
+    return loads.stream().filter(l -> l.load() == load).findFirst();
+  }
+
+  /** Whether something has happened to it, after which its plan stays as it is. */
+  public boolean isFrozen() {
+    return planned.isEmpty()
+        || !loads.isEmpty()
+        || jars().stream().anyMatch(j -> !(j.standing() instanceof Standing.Planned));
+  }
+
+  /** Jars of which nothing has been recorded yet. */
+  public JarNumbers open() {
+    return JarNumbers.of(
+        jars().stream()
+            .filter(j -> j.standing() instanceof Standing.Planned)
+            .map(j -> j.id().number())
+            .toList());
+  }
+}

@@ -1,0 +1,159 @@
+package jarwright.pantry;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Where a jar is, or where it went. A jar has exactly one. */
+public sealed interface Standing {
+
+  /** One word for each kind of standing. */
+  enum Kind {
+    PLANNED,
+    UNFILLED,
+    ON_SHELF,
+    IN_REFRIGERATOR,
+    IN_FREEZER,
+    TO_RECAN,
+    TO_THROW_AWAY,
+    MISSING,
+    TAKEN,
+    TOSSED,
+    RECANNED;
+
+    /** As in {@code in-refrigerator}. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** As in {@code in refrigerator}. */
+    public String text() {
+      return word().replace('-', ' ');
+    }
+  }
+
+  Kind kind();
+
+  /** Whether the jar, full, is still in the house as far as the ledger knows. */
+  default boolean isHere() {
+    return false;
+  }
+
+  /** Named by a plan; nothing has been recorded of it. */
+  record Planned() implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.PLANNED;
+    }
+  }
+
+  /** Named by a plan and never filled. */
+  record Unfilled() implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.UNFILLED;
+    }
+  }
+
+  /**
+   * @param shelf empty where not said
+   * @param useFirst to be eaten before others of its kind
+   */
+  record OnShelf(String shelf, boolean useFirst) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.ON_SHELF;
+    }
+
+    @Override
+    public boolean isHere() {
+      return true;
+    }
+  }
+
+  /** Not for the shelf. */
+  record InRefrigerator(LocalDate eatBy) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.IN_REFRIGERATOR;
+    }
+
+    @Override
+    public boolean isHere() {
+      return true;
+    }
+  }
+
+  record InFreezer() implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.IN_FREEZER;
+    }
+
+    @Override
+    public boolean isHere() {
+      return true;
+    }
+  }
+
+  /** Waits to be canned again or frozen; from the given time on it is to be thrown away. */
+  record ToRecan(OffsetDateTime by, Optional<LocalDate> eatBy) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.TO_RECAN;
+    }
+
+    @Override
+    public boolean isHere() {
+      return true;
+    }
+  }
+
+  /** Found unsafe and not yet reported as thrown away. */
+  record ToThrowAway() implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.TO_THROW_AWAY;
+    }
+
+    @Override
+    public boolean isHere() {
+      return true;
+    }
+  }
+
+  /**
+   * Not found in a stock-take.
+   *
+   * @param before what it was
+   */
+  record Missing(Standing before, OffsetDateTime since) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.MISSING;
+    }
+  }
+
+  record Taken(OffsetDateTime when) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.TAKEN;
+    }
+  }
+
+  record Tossed(OffsetDateTime when, String why) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.TOSSED;
+    }
+  }
+
+  /** Its food went into jars of another lot. */
+  record Recanned(OffsetDateTime when) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.RECANNED;
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package jarwright.render;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Shapes and words placed by millimetres from an upper left corner: a drawing or a label. */
+final class Canvas {
+  private static final String NAMES = "rect, circle, line, polygon, arc, text, sign, qr";
+
+  /** One thing on the canvas. */
+  interface Item {
+    /** Draws it on a canvas whose upper left corner is at {@code x}, {@code top} (pt). */
+    void paint(Side side, double x, double top);
+  }
+
+  private final Markup markup;
+  private final QrCodes codes;
+
+  Canvas(Markup markup, QrCodes codes) {
+    this.markup = markup;
+    this.codes = codes;
+  }
+
+  /** Everything in {@code parent}, in the order in which it is drawn. */
+  List<Item> read(Element parent, Style style) {
+    List<Item> items = new ArrayList<>();
+    for (Element child = markup.child(parent); child != null; child = markup.child(parent)) {
+      items.add(item(parent, child, style));
+    }
+    return items;
+  }
+
+  private Item item(Element parent, Element element, Style style) {
+    return switch (element.name()) {
+      case "text" -> PlacedText.read(markup, element, style);
+      case "qr" -> codes.read(markup, element);
+      case "rect", "circle", "line", "polygon", "arc", "sign" -> {
+        Item shape = Shapes.read(element, style);
+        markup.end(element);
+        yield shape;
+      }
+      default -> throw element.notHere(parent, NAMES);
+    };
+  }
+}

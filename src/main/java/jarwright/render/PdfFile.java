@@ -1,0 +1,112 @@
+package jarwright.render;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.ExceptionConverter;
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfArray;
+import com.lowagie.text.pdf.PdfBoolean;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfEncryption;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfNumber;
+import com.lowagie.text.pdf.PdfObject;
+import com.lowagie.text.pdf.PdfStream;
+import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfWriter;
+import jarwright.page.Sheet;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.util.function.Consumer;
+
+/**
+ * A PDF file that is PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2) at once: tagged, titled, its
+ * colours defined, and the same bytes for the same sheet.
+ */
+final class PdfFile {
+  private PdfFile() {}
+
+  /**
+   * Writes the file.
+   *
+   * @param text the filled template, from which the file's identifier is taken
+   * @param draw draws the sides
+   */
+  static void write(Sheet sheet, String text, OutputStream out, Consumer<Pages> draw)
+      throws IOException {
+    Rectangle size =
+        new Rectangle(
+            (float) Units.pt(sheet.paper().width()), (float) Units.pt(sheet.paper().height()));
+    try {
+      Document document = new Document(size, 0, 0, 0, 0);
+      PdfWriter writer = PdfWriter.getInstance(document, out);
+      writer.setCloseStream(false);
+      writer.setPdfVersion(PdfWriter.VERSION_1_7);
+      writer.setFullCompression();
+      writer.setTagged();
+      writer.setXmpMetadata(Xmp.packet(sheet.about(), sheet.words().language()));
+      describe(writer, sheet, identifier(sheet, text));
+      draw.accept(new Pages(document, writer, sheet.paper()));
+      colours(writer);
+      document.close();
+    } catch (ExceptionConverter e) {
+      if (e.getException() instanceof IOException io) {
+        throw io;
+      }
+      throw e;
+    }
+  }
+
+  private static void describe(PdfWriter writer, Sheet sheet, byte[] identifier) {
+    Sheet.About about = sheet.about();
+    PdfDictionary info = writer.getInfo();
+    info.put(PdfName.TITLE, text(about.title()));
+    if (!about.subject().isEmpty()) {
+      info.put(PdfName.SUBJECT, text(about.subject()));
+    }
+    if (!about.keywords().isEmpty()) {
+      info.put(PdfName.KEYWORDS, text(String.join(", ", about.keywords())));
+    }
+    info.put(PdfName.PRODUCER, text(Xmp.PRODUCER));
+    info.put(PdfName.CREATIONDATE, new PdfString(Xmp.pdfDate(about.created())));
+    info.put(PdfName.MODDATE, new PdfString(Xmp.pdfDate(about.created())));
+    info.put(PdfName.FILEID, PdfEncryption.createInfoId(identifier));
+    PdfDictionary catalog = writer.getExtraCatalog();
+    catalog.put(PdfName.LANG, new PdfString(sheet.words().language()));
+    writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
+  }
+
+  private static PdfString text(String text) {
+    return new PdfString(text, PdfObject.TEXT_UNICODE);
+  }
+
+  /** The output intent: what the device colours of this file mean. */
+  private static void colours(PdfWriter writer) throws IOException {
+    try (InputStream in = PdfFile.class.getResourceAsStream("srgb.icc")) {
+      PdfStream profile = new PdfStream(in.readAllBytes());
+      profile.put(PdfName.N, new PdfNumber(3));
+      profile.flateCompress();
+      PdfDictionary intent = new PdfDictionary(PdfName.OUTPUTINTENT);
+      intent.put(PdfName.S, PdfName.GTS_PDFA1);
+      intent.put(PdfName.OUTPUTCONDITIONIDENTIFIER, new PdfString("sRGB IEC61966-2.1"));
+      intent.put(PdfName.INFO, new PdfString("sRGB IEC61966-2.1"));
+      intent.put(PdfName.DESTOUTPUTPROFILE, writer.addToBody(profile).getIndirectReference());
+      writer.getExtraCatalog().put(PdfName.OUTPUTINTENTS, new PdfArray(intent));
+    }
+  }
+
+  /** Sixteen bytes that differ where the content does (FNV-1a, twice with other seeds). */
+  private static byte[] identifier(Sheet sheet, String text) {
+    String all = sheet.template() + sheet.about() + sheet.words().language() + text;
+    ByteBuffer bytes = ByteBuffer.allocate(16);
+    for (long seed : new long[] {0xcbf29ce484222325L, 0x84222325cbf29ce4L}) {
+      long hash = seed;
+      for (int i = 0; i < all.length(); i++) {
+        hash = (hash ^ all.charAt(i)) * 0x100000001b3L;
+      }
+      bytes.putLong(hash);
+    }
+    return bytes.array();
+  }
+}
