@@ -6,11 +6,17 @@ import jarwright.process.AltitudeBand;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The band of altitude that a sheet holds for, in words and as a place on a scale of feet. */
 final class AltitudeView {
+  private static final int TICKS = 8;
+  private static final long FOOT_TICK = 1_000;
+  private static final long METRE_TICK = 300;
+
   private final AltitudeBand band;
   private final Altitude kitchen;
   private final Wording words;
@@ -29,8 +35,23 @@ final class AltitudeView {
     view.put("kitchenFeet", kitchen.feetRoundedUp());
     view.put("fromFeet", band.fromFeet());
     view.put("toFeet", band.toFeet().orElse(0));
+    view.put("ticks", ticks());
     view.put("band", FigureView.of(Figure.of(units, words, this::band)));
     return view;
+  }
+
+  /** Marks of a scale beside the band. */
+  private List<Map<String, Object>> ticks() {
+    boolean metric = units == Units.METRIC;
+    List<Map<String, Object>> ticks = new ArrayList<>();
+    for (int n = 1; n <= TICKS; n++) {
+      Altitude at = metric ? Altitude.metres(n * METRE_TICK) : Altitude.feet(n * FOOT_TICK);
+      Map<String, Object> tick = new LinkedHashMap<>();
+      tick.put("feet", at.feetRoundedUp());
+      tick.put("label", words.number(n * (metric ? METRE_TICK : FOOT_TICK)));
+      ticks.add(tick);
+    }
+    return ticks;
   }
 
   /**

@@ -35,6 +35,7 @@ public final class BatchView {
     view.put("source", batch.row().source().place());
     view.put("household", batch.kitchen().household());
     view.put("notes", ClockNotes.of(batch, words));
+    view.put("doubts", DoubtView.of(words, units));
     view.put(
         "formula",
         batch

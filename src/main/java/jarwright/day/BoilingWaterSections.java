@@ -33,7 +33,6 @@ final class BoilingWaterSections {
         "canner.cover",
         words.figure(style -> WaterOverLids.of(batch.process()).text(style, Rounding.UP)));
     steps.act("canner.lid");
-    steps.act("canner.heat");
     steps.act("canner.boil");
     return steps.build();
   }

@@ -3,7 +3,10 @@ package jarwright.day;
 import jarwright.batch.AcidPerJar;
 import jarwright.batch.Batch;
 import jarwright.process.Method;
+import jarwright.quantity.Altitude;
 import jarwright.quantity.Rounding;
+import jarwright.quantity.Style;
+import jarwright.quantity.Units;
 import java.util.List;
 import java.util.Locale;
 
@@ -23,7 +26,7 @@ final class JarSections {
 
   Section before() {
     SectionBuilder steps = new SectionBuilder("before", words);
-    steps.act("before.match", words.figure(batch.kitchen().altitude()::text));
+    steps.act("before.match", Figure.of(batch.kitchen().altitude().text(asWritten())));
     if (batch.method() == Method.DIAL_GAUGE) {
       steps.act("before.dial");
     }
@@ -34,21 +37,32 @@ final class JarSections {
     steps.act("before.lids", Figure.of(String.valueOf(batch.lids())));
     batch.acid().ifPresent(acid -> addAcid(steps, acid));
     steps.act("before.tools");
-    if (!own.fillsWater()) {
-      String way = batch.process().isPressure() ? "pressure" : "boiling";
-      steps.act("before.water", canner.water().orElseGet(() -> words.figure("figure.water." + way)));
+    if (!own.fillsWater() && !batch.process().isPressure()) {
+      canner
+          .water()
+          .ifPresentOrElse(
+              water -> steps.act("before.water", water), () -> steps.act("before.half-fill"));
     }
     return steps.build();
+  }
+
+  /** She knows her altitude in the unit that she gave it in. */
+  private Style asWritten() {
+    boolean metric = batch.kitchen().altitude().unit() == Altitude.Unit.M;
+    return words.style(metric ? Units.METRIC : Units.US);
   }
 
   private void addAcid(SectionBuilder steps, AcidPerJar acid) {
     steps.act(
         "before.acid." + acid.kind().name().toLowerCase(Locale.ROOT),
-        words.figure(style -> acid.total().text(style, Rounding.UP)));
+        Figure.of(words.figure(style -> acid.total().text(style, Rounding.UP)).main()));
   }
 
   Section jars() {
     SectionBuilder steps = new SectionBuilder("jars", words);
+    if (!own.fillsWater() && batch.process().isPressure()) {
+      steps.act("jars.water", canner.water().orElseGet(() -> words.figure("figure.shallow")));
+    }
     if (!own.fillsWater()) {
       steps.act("jars.fire." + batch.pack(), Preheat.of(batch.pack(), words));
     }
@@ -70,8 +84,7 @@ final class JarSections {
     steps.act("next-day.tap");
     steps.act("next-day.look");
     steps.act("next-day.wash");
-    steps.act("next-day.label");
-    steps.act("next-day.store", words.figure("figure.store"));
+    steps.act("next-day.store");
     steps.record("next-day.record", List.of("sealed", "unsealed", "low", "by"));
     return steps.build();
   }

@@ -78,7 +78,22 @@ final class PreparationSections {
     }
     steps.act("fill.rims");
     steps.act("fill.lids");
+    if (batch.process().isPressure()) {
+      stand(steps);
+    }
     return steps.build();
+  }
+
+  /** A pressure canner is loaded jar by jar; its own water is in it by then. */
+  private void stand(SectionBuilder steps) {
+    if (routine().fillsWater()) {
+      return;
+    }
+    if (canner.loads().size() == 1) {
+      steps.act("fill.stand", Figure.of(Loads.text(canner.loads())));
+    } else {
+      steps.act("fill.stand");
+    }
   }
 
   /** What this product does in its own way at the canner. */

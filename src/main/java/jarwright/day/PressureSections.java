@@ -1,6 +1,7 @@
 package jarwright.day;
 
 import jarwright.batch.Batch;
+import jarwright.process.Method;
 import java.util.List;
 import java.util.Map;
 
@@ -24,10 +25,8 @@ final class PressureSections {
 
   private Section load() {
     SectionBuilder steps = new SectionBuilder("canner", words);
-    own.water().forEach(steps::add);
-    if (canner.loads().size() == 1) {
-      steps.act("canner.jars", Figure.of(Loads.text(canner.loads())));
-    } else {
+    if (own.fillsWater()) {
+      own.water().forEach(steps::add);
       steps.act("canner.jars");
     }
     steps.act("canner.fasten." + batch.method());
@@ -58,7 +57,11 @@ final class PressureSections {
 
   private Section out() {
     SectionBuilder steps = new SectionBuilder("out", words);
-    steps.await("out.depressurise");
+    if (batch.method() == Method.DIAL_GAUGE) {
+      steps.await("out.depressurise.dial-gauge", Figure.of(words.text("figure.zero")));
+    } else {
+      steps.await("out.depressurise.weighted-gauge");
+    }
     steps.act("out.weight." + batch.method());
     steps.await("out.wait-lid", words.minutes(Rest.AFTER_PRESSURE_MINUTES));
     steps.act("out.unfasten");

@@ -58,6 +58,10 @@ final class StepWords {
   }
 
   Style style() {
-    return UnitWords.style(units, words);
+    return style(units);
+  }
+
+  Style style(Units shown) {
+    return UnitWords.style(shown, words);
   }
 }
