@@ -11,6 +11,7 @@ final class Commands {
   private static final Map<String, Supplier<Command>> ALL = new LinkedHashMap<>();
 
   static {
+    ALL.put("kit", KitCommand::new);
     ALL.put("process", ProcessCommand::new);
   }
 

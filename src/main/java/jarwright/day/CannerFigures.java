@@ -1,13 +1,17 @@
 package jarwright.day;
 
+import jarwright.page.Wording;
+import jarwright.quantity.Rounding;
+import jarwright.quantity.Units;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * What a checklist says of the canner.
  *
  * @param loads jars in each load, in order
- * @param water to put in before the jars; empty where only the general rule can be told
+ * @param water how much water to put in first; empty where it cannot be said
  */
 public record CannerFigures(List<Integer> loads, Optional<Figure> water) {
   public CannerFigures {
@@ -15,5 +19,41 @@ public record CannerFigures(List<Integer> loads, Optional<Figure> water) {
     if (loads.isEmpty()) {
       throw new IllegalArgumentException("a batch has a load or more");
     }
+  }
+
+  /** The figures of a batch's loads; the water is that of the first and fullest one. */
+  public static CannerFigures of(List<CannerLoad> loads, Units units, Wording words) {
+    return new CannerFigures(
+        loads.stream().map(CannerLoad::jars).toList(), water(loads.get(0), units, words));
+  }
+
+  /** So much and so deep, both rounded down: topping up is easy, and too much boils over. */
+  private static Optional<Figure> water(CannerLoad load, Units units, Wording words) {
+    return load.water()
+        .fold(
+            covering ->
+                Optional.of(
+                    Figure.of(
+                        units,
+                        words,
+                        style ->
+                            words.text(
+                                "figure.water",
+                                Map.of(
+                                    "volume", covering.before().text(style, Rounding.DOWN),
+                                    "depth", covering.depth().text(style, Rounding.DOWN))))),
+            shallow -> Optional.empty(),
+            unmeasured -> Optional.empty(),
+            pressure ->
+                Optional.of(
+                    Figure.of(
+                        units,
+                        words,
+                        style ->
+                            words.text(
+                                "figure.water-range",
+                                Map.of(
+                                    "from", pressure.from().text(style, Rounding.NEAREST),
+                                    "to", pressure.to().text(style, Rounding.NEAREST))))));
   }
 }
