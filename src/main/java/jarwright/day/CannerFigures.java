@@ -1,11 +1,13 @@
 package jarwright.day;
 
+import jarwright.page.UnitWords;
 import jarwright.page.Wording;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Units;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import jarwright.water.WaterAdvice;
 
 /**
  * What a checklist says of the canner.
@@ -31,17 +33,7 @@ public record CannerFigures(List<Integer> loads, Optional<Figure> water) {
   private static Optional<Figure> water(CannerLoad load, Units units, Wording words) {
     return load.water()
         .fold(
-            covering ->
-                Optional.of(
-                    Figure.of(
-                        units,
-                        words,
-                        style ->
-                            words.text(
-                                "figure.water",
-                                Map.of(
-                                    "volume", covering.before().text(style, Rounding.DOWN),
-                                    "depth", covering.depth().text(style, Rounding.DOWN))))),
+            covering -> Optional.of(covering(covering, units, words)),
             shallow -> Optional.empty(),
             unmeasured -> Optional.empty(),
             pressure ->
@@ -55,5 +47,17 @@ public record CannerFigures(List<Integer> loads, Optional<Figure> water) {
                                 Map.of(
                                     "from", pressure.from().text(style, Rounding.NEAREST),
                                     "to", pressure.to().text(style, Rounding.NEAREST))))));
+  }
+
+  private static Figure covering(WaterAdvice.Covering water, Units units, Wording words) {
+    Figure volume =
+        Figure.of(units, words, style -> water.before().text(style, Rounding.DOWN));
+    Units shown = units == Units.US ? Units.US : Units.METRIC;
+    String depth =
+        words.text(
+            "figure.deep",
+            Map.of(
+                "depth", water.depth().text(UnitWords.style(shown, words), Rounding.DOWN)));
+    return new Figure(volume.main(), volume.also().isEmpty() ? depth : volume.also() + ", " + depth);
   }
 }
