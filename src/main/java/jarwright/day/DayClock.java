@@ -7,7 +7,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,11 +21,15 @@ final class DayClock {
   private final LocalDate date;
   private final ZoneId zone;
 
-  /** Takes the batches of one date. */
-  DayClock(List<Batch> batches) {
+  /**
+   * Takes the batches of one date.
+   *
+   * @param elsewise the zone where the kitchen names none
+   */
+  DayClock(List<Batch> batches, ZoneId elsewise) {
     this.batches = List.copyOf(batches);
     this.date = batches.get(0).plan().date();
-    this.zone = batches.get(0).kitchen().zone().orElse(ZoneOffset.UTC);
+    this.zone = batches.get(0).kitchen().zone().orElse(elsewise);
   }
 
   /** Tells every batch that is to be done before it starts. */
@@ -85,9 +88,6 @@ final class DayClock {
             .anyMatch(b -> b.plan().start().isPresent() || b.plan().finish().isPresent());
     if (!asked) {
       notices.add(ofDay(Notice.Kind.USUAL_START, USUAL_START.toString()));
-    }
-    if (batches.get(0).kitchen().zone().isEmpty()) {
-      notices.add(ofDay(Notice.Kind.NO_ZONE));
     }
     if (start.toLocalDate().isBefore(date)) {
       notices.add(ofDay(Notice.Kind.STARTS_DAY_BEFORE, start.toLocalDate().toString()));

@@ -9,8 +9,8 @@ import java.util.List;
  * A day at the stove with its times.
  *
  * @param date of its batches
- * @param start the day's minute 0; in the kitchen's zone, in UTC where the kitchen has none
- * @param loads in the order in which they are loaded
+ * @param start the day's minute 0; in the kitchen's zone
+ * @param loads batch by batch; a task names its load by the place here, from 0
  * @param tasks in the order in which they start
  * @param hands pairs of hands
  * @param burners places on the stove; the canners have the first of them

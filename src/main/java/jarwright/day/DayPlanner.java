@@ -9,6 +9,7 @@ import jarwright.water.HeatUp;
 import jarwright.water.Rack;
 import jarwright.water.WaterLevel;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,20 +44,21 @@ public final class DayPlanner {
    * One plan for each date, earliest first; none where a problem was told.
    *
    * @param batches of one kitchen
+   * @param elsewise the clock's zone where the kitchen names none
    */
-  public List<DayPlan> plan(List<Batch> batches, Problems problems) {
+  public List<DayPlan> plan(List<Batch> batches, ZoneId elsewise, Problems problems) {
     Map<LocalDate, List<Batch>> byDate = new TreeMap<>();
     for (Batch batch : batches) {
       byDate.computeIfAbsent(batch.plan().date(), d -> new ArrayList<>()).add(batch);
     }
     List<DayPlan> days = new ArrayList<>();
-    byDate.values().forEach(of -> day(of, problems).ifPresent(days::add));
+    byDate.values().forEach(of -> day(of, elsewise, problems).ifPresent(days::add));
     return List.copyOf(days);
   }
 
-  private Optional<DayPlan> day(List<Batch> batches, Problems problems) {
+  private Optional<DayPlan> day(List<Batch> batches, ZoneId elsewise, Problems problems) {
     Problems here = new Problems();
-    DayClock clock = new DayClock(batches);
+    DayClock clock = new DayClock(batches, elsewise);
     clock.check(here);
     List<Canner> canners = batches.stream().map(Batch::canner).distinct().toList();
     Kitchen kitchen = batches.get(0).kitchen();

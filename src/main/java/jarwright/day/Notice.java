@@ -28,8 +28,6 @@ public record Notice(Kind kind, Optional<LotCode> lot, List<String> details) {
     LATE,
     /** More hours than a person should stand at a stove; details: hours. */
     LONG_DAY,
-    /** Clock changes cannot be reckoned with, because the kitchen has no zone. */
-    NO_ZONE,
     /** Times to heat are wide, because power or energy is not given; details: the canner. */
     POWER_ASSUMED,
     /** No burner is left for a pot of jars: they are kept hot another way. */
