@@ -79,7 +79,9 @@ final class FormulaView {
     return one;
   }
 
-  /** A note on how the row was printed is not for the cook, nor an amount that was not multiplied. */
+  /**
+   * A note on how the row was printed is not for the cook, nor an amount that was not multiplied.
+   */
   private static boolean stillHolds(String note, int times) {
     boolean aboutPrint = note.contains("printed") || note.contains("derived");
     boolean saidByMark = note.contains("reduce") || note.contains("do not increase");
@@ -94,14 +96,12 @@ final class FormulaView {
     }
     Rounding rounding = line.isAcid() ? Rounding.UP : Rounding.NEAREST;
     if (spelled(line.unit(), Volume.Unit.values())) {
-      Function<Fraction, Volume> volume =
-          amount -> Volume.parse(amount + " " + line.unit());
+      Function<Fraction, Volume> volume = amount -> Volume.parse(amount + " " + line.unit());
       return range(line, (amount, style) -> volume.apply(amount).text(style, rounding));
     }
     if (spelled(line.unit(), Mass.Unit.values())) {
       return range(
-          line,
-          (amount, style) -> Mass.parse(amount + " " + line.unit()).text(style, rounding));
+          line, (amount, style) -> Mass.parse(amount + " " + line.unit()).text(style, rounding));
     }
     boolean one = line.most().compareTo(Fraction.ONE) <= 0;
     String key = "formula.unit." + line.unit().replace(' ', '-') + (one ? ".one" : ".other");

@@ -133,8 +133,7 @@ final class Step implements Block {
 
   /** Whether a lone brief caution has room on the line of the words, at their right. */
   private boolean besideWords(double width) {
-    return caution != null
-        && lead.natural() + ASIDE + caution.natural() + 0.5 <= leadWidth(width);
+    return caution != null && lead.natural() + ASIDE + caution.natural() + 0.5 <= leadWidth(width);
   }
 
   private double between(double width) {
