@@ -31,21 +31,19 @@ if not exist "%launch%\" (
   exit /b 3
 )
 
-rem The lock is the open handle 9: a second launcher cannot open the file, and it is let go even by a crash.
-set "status="
-set "told="
+rem The lock is a folder, since making one succeeds for one launcher only. Five minutes without its going
+rem away mean that its owner was stopped.
+set /a waited=0
 :lock
-3>&2 2>nul (
-  9>"%launch%\lock" (
-    2>&3 call :prepare
-  )
-)
-if defined status goto locked
-if not defined told >&2 echo jarwright: waiting for another jarwright that is building...
-set "told=yes"
+mkdir "%launch%\lock" 2>nul && goto locked
+if %waited% equ 2 >&2 echo jarwright: waiting for another jarwright that is building...
+if %waited% geq 300 rmdir "%launch%\lock" 2>nul
+set /a waited+=1
 ping -n 2 127.0.0.1 >nul
 goto lock
 :locked
+call :prepare
+rmdir "%launch%\lock"
 if not "%status%"=="0" exit /b %status%
 
 :run

@@ -1,11 +1,44 @@
 package jarwright.cli;
 
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+
 /** Starts the program and ends it with the command's exit status. */
 public final class Main {
+  private static final int BUFFER = 8_192;
+
   private Main() {}
 
   public static void main(String[] args) {
-    System.err.println("jarwright: no command is built yet");
-    System.exit(2);
+    Surroundings surroundings =
+        new Surroundings(
+            stream(FileDescriptor.out),
+            stream(FileDescriptor.err),
+            Clock.system(ZoneId.systemDefault()),
+            Path.of(""),
+            System.getenv());
+    int status = new Program(surroundings).run(args);
+    surroundings.out().flush();
+    surroundings.err().flush();
+    System.exit(status);
+  }
+
+  /** UTF-8 unless the terminal is known to have another character set. */
+  private static PrintStream stream(FileDescriptor descriptor) {
+    String terminal =
+        System.getProperty("stdout.encoding", System.getProperty("sun.stdout.encoding"));
+    Charset charset =
+        terminal != null && Charset.isSupported(terminal)
+            ? Charset.forName(terminal)
+            : StandardCharsets.UTF_8;
+    return new PrintStream(
+        new BufferedOutputStream(new FileOutputStream(descriptor), BUFFER), false, charset);
   }
 }

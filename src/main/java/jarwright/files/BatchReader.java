@@ -26,9 +26,10 @@ import java.util.stream.Collectors;
 
 /** Reads one batch of a plan. */
 final class BatchReader {
+  static final String PRODUCT = "product";
   static final List<String> KEYS =
       List.of(
-          "product",
+          PRODUCT,
           "pack",
           "jar",
           "jars",
@@ -72,10 +73,10 @@ final class BatchReader {
       Written.Keys written, String plan, int position, Map<String, Place> kitchen)
       throws IOException, Refused {
     Fields fields = new Fields(written, "a batch", KEYS, OF_THE_KITCHEN, problems);
-    fields.require("product", "write product: and what it is, as plums-halved-or-whole");
+    fields.require(PRODUCT, "write product: and what it is, as plums-halved-or-whole");
     fields.require("jar", "write jar: pint or jar: quart");
     fields.require("date", "write the day of packing, like date: 2026-08-24");
-    Optional<Product> product = products.find(fields, "product");
+    Optional<Product> product = products.find(fields, PRODUCT);
     Optional<Pack> pack = fields.word("pack", Pack::named, Pack.choices());
     Optional<JarSize> jar = fields.word("jar", JarSize::named, JarSize.ids());
     Optional<Amount> amount = amount(fields);

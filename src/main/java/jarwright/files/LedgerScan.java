@@ -17,6 +17,7 @@ final class LedgerScan {
   private static final String BOM = "\uFEFF";
   private static final int LONGEST_NUMBER = 18;
   private static final byte[] UNDONE = ",undone,".getBytes(StandardCharsets.US_ASCII);
+  private static final String APART = "put the lines of each ledger back into a file of its own";
   private static final String RESTORE =
       "put back a copy of the file from before that; the program itself only ever adds lines";
 
@@ -97,6 +98,9 @@ final class LedgerScan {
   private Optional<Refused> event(ByteLines line) throws Refused {
     int textLength = line.length() - LedgerChain.LENGTH;
     String stated = textLength > 0 ? ascii(line, textLength, line.length()) : "";
+    if (line.text().equals(LedgerText.HEADER)) {
+      throw refused(line, "a second ledger begins here", APART);
+    }
     if (!LedgerChain.looksLikeCheck(stated)) {
       return Optional.of(refused(line, "the line was torn or edited", RESTORE));
     }
@@ -113,7 +117,7 @@ final class LedgerScan {
               + ", here "
               + mark
               + ")",
-          "put the lines of each household back into its own ledger");
+          APART);
     }
     if (!stated.equals(chain.check(mark, check, line.bytes(), textLength))) {
       if (number > 0 && number <= last) {

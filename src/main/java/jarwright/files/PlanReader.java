@@ -4,19 +4,18 @@ import jarwright.plan.BatchPlan;
 import jarwright.plan.Kitchen;
 import jarwright.plan.Plan;
 import jarwright.problem.Place;
-import jarwright.problem.Problem;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
-import jarwright.process.ProcessBook;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads a plan, YAML or CSV, with the kitchen it is for. Everything wrong is collected and told
@@ -27,10 +26,10 @@ public final class PlanReader {
   private static final int MOST_BATCHES = 200;
   private static final String SEE = "write kitchen: and batches: at the left margin";
 
-  private final ProcessBook book;
+  private final ProcessTables tables;
 
-  public PlanReader(ProcessBook book) {
-    this.book = book;
+  public PlanReader(ProcessTables tables) {
+    this.tables = tables;
   }
 
   /**
@@ -43,6 +42,21 @@ public final class PlanReader {
    */
   public Plan read(Path plan, Optional<Path> kitchenFile) throws IOException, Refused {
     Problems problems = new Problems();
+    Optional<Plan> read = read(plan, kitchenFile, problems);
+    problems.refuse();
+    return read.orElseThrow(() -> new IllegalArgumentException("a plan without a problem told"));
+  }
+
+  /**
+   * Reads as much of a plan as is sound, so that what is wrong with its batches can be told
+   * together with what is wrong in its words.
+   *
+   * @param problems gets every problem found; where there is one, the plan is not to be used
+   * @return the batches that can be read, or none where the kitchen cannot
+   * @throws Refused where the file as a whole is no plan
+   */
+  public Optional<Plan> read(Path plan, Optional<Path> kitchenFile, Problems problems)
+      throws IOException, Refused {
     Map<String, Written.Entry> kitchen = new LinkedHashMap<>();
     Place household = Place.wholeFile(plan.toString());
     if (kitchenFile.isPresent()) {
@@ -57,11 +71,7 @@ public final class PlanReader {
     Place place = own.map(Written.Keys::place).orElse(household);
     Optional<Kitchen> read = new KitchenReader(new Written.Keys(place, kitchen), problems).read();
     List<BatchPlan> batches = batches(top, plan, placesOf(kitchen), problems);
-    refuse(problems);
-    return new Plan(
-        stem(plan),
-        read.orElseThrow(() -> new IllegalArgumentException("a kitchen without a problem told")),
-        batches);
+    return read.map(k -> new Plan(stem(plan), k, batches));
   }
 
   /**
@@ -72,7 +82,7 @@ public final class PlanReader {
   public static Kitchen readKitchen(Path file) throws IOException, Refused {
     Problems problems = new Problems();
     Optional<Kitchen> kitchen = new KitchenReader(kitchenKeys(file, problems), problems).read();
-    refuse(problems);
+    problems.refuse();
     return kitchen.orElseThrow(
         () -> new IllegalArgumentException("a kitchen without a problem told"));
   }
@@ -145,7 +155,7 @@ public final class PlanReader {
           "write " + MOST_BATCHES + " or fewer, or several plans");
       return batches;
     }
-    BatchReader reader = new BatchReader(new ProductFinder(book), problems);
+    BatchReader reader = new BatchReader(new ProductFinder(tables, productsIn(list)), problems);
     String name = String.valueOf(plan.getFileName());
     int position = 0;
     for (Written item : list.items()) {
@@ -159,21 +169,23 @@ public final class PlanReader {
     return batches;
   }
 
+  /** The product words of a plan, in the form that ids have. */
+  private static Set<String> productsIn(Written.Items batches) {
+    Set<String> words = new HashSet<>();
+    for (Written batch : batches.items()) {
+      if (batch instanceof Written.Keys keys
+          && keys.entries().containsKey(BatchReader.PRODUCT)
+          && keys.entries().get(BatchReader.PRODUCT).value() instanceof Written.Text text) {
+        words.add(Fields.plain(text.text()));
+      }
+    }
+    return words;
+  }
+
   private static Map<String, Place> placesOf(Map<String, Written.Entry> kitchen) {
     Map<String, Place> places = new LinkedHashMap<>();
     kitchen.forEach((key, entry) -> places.put(key, entry.value().place()));
     return places;
-  }
-
-  private static void refuse(Problems problems) throws Refused {
-    if (!problems.isEmpty()) {
-      List<Problem> inOrder = new ArrayList<>(problems.list());
-      inOrder.sort(
-          Comparator.comparing((Problem p) -> p.where().file())
-              .thenComparing(p -> p.where().line())
-              .thenComparing(p -> p.where().column()));
-      throw new Refused(inOrder);
-    }
   }
 
   /** The file's name without folder and ending. */

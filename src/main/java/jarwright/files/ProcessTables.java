@@ -1,5 +1,6 @@
 package jarwright.files;
 
+import jarwright.plan.Plan;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import jarwright.process.AcidRule;
@@ -12,6 +13,7 @@ import jarwright.process.SyrupRow;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +21,10 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** Reads the program's own tables into the process book, whole and checked, or not at all. */
+/**
+ * Reads the program's own tables into the process book, checked, or not at all. The tests read them
+ * whole, so that a run of the program may read only what its plan needs.
+ */
 public final class ProcessTables {
   static final String TIMES = "process-times.csv";
   static final String PRODUCTS = "products.csv";
@@ -29,7 +34,7 @@ public final class ProcessTables {
   private static final String FORMULA_ELSEWHERE = "formula comes with the pectin package";
 
   private final Map<String, String> texts;
-  private final Problems faults = new Problems();
+  private final Map<Set<String>, ProcessBook> read = new HashMap<>();
 
   private ProcessTables(Map<String, String> texts) {
     this.texts = texts;
@@ -38,20 +43,51 @@ public final class ProcessTables {
   /**
    * The tables that are part of the program.
    *
-   * @throws Refused with every fault found in them, worded as the program's own
    * @throws IOException where the program's own file is damaged
    */
-  public static ProcessBook read() throws IOException, Refused {
+  public static ProcessTables ofProgram() throws IOException {
     Map<String, String> texts = new TreeMap<>();
     for (String file : List.of(TIMES, PRODUCTS, RECIPES, SYRUPS)) {
       texts.put(file, resource(file));
     }
-    return read(texts);
+    return new ProcessTables(texts);
   }
 
-  /** The same from the given texts, by file name. */
-  static ProcessBook read(Map<String, String> texts) throws Refused {
-    return new ProcessTables(texts).book();
+  /** The given tables, by file name. */
+  static ProcessTables of(Map<String, String> texts) {
+    return new ProcessTables(texts);
+  }
+
+  /**
+   * The book of all products.
+   *
+   * @throws Refused with every fault found in the tables, worded as the program's own
+   */
+  public ProcessBook book() throws Refused {
+    return cached(Set.of());
+  }
+
+  /**
+   * The book of the products of a plan, for which a small part of the tables is read.
+   *
+   * @throws Refused with every fault found in that part
+   */
+  public ProcessBook bookFor(Plan plan) throws Refused {
+    return bookOf(plan.batches().stream().map(b -> b.product().id()).collect(Collectors.toSet()));
+  }
+
+  /** The book of the named products; a name that is no product is left out. */
+  ProcessBook bookOf(Set<String> products) throws Refused {
+    return cached(products);
+  }
+
+  private ProcessBook cached(Set<String> products) throws Refused {
+    ProcessBook book = read.get(products);
+    if (book == null) {
+      book = new Reading(products).book();
+      read.put(products, book);
+    }
+    return book;
   }
 
   static String resource(String file) throws IOException {
@@ -63,46 +99,61 @@ public final class ProcessTables {
     }
   }
 
-  private ProcessBook book() throws Refused {
-    TableText productTable = table(PRODUCTS, ProductRows.COLUMNS);
-    List<Product> products = productTable.read(ProductRows::product);
-    TableText timesTable = table(TIMES, ProcessRows.COLUMNS);
-    List<ProcessChecks.Read> times =
-        timesTable.read(r -> new ProcessChecks.Read(r, ProcessRows.row(r)));
-    new ProcessChecks(timesTable).check(times);
-    TableText recipeTable = table(RECIPES, FormulaRows.COLUMNS);
-    List<Formula> formulas = FormulaRows.formulas(recipeTable);
-    List<SyrupRow> syrups = syrups();
+  /** One reading of all or some products; none named means all. */
+  private final class Reading {
+    private final Set<String> wanted;
+    private final Problems faults = new Problems();
 
-    Set<String> ids = checkIds(productTable);
-    checkKnown(timesTable, ids);
-    checkKnown(recipeTable, ids);
-    checkComplete(productTable, products, times, formulas);
-    faults.refuse();
-    return new ProcessBook(
-        products, times.stream().map(ProcessChecks.Read::row).toList(), formulas, syrups);
-  }
-
-  private TableText table(String file, List<String> columns) {
-    return new TableText(file, texts.get(file), columns, faults);
-  }
-
-  private List<SyrupRow> syrups() {
-    TableText table = table(SYRUPS, SyrupRows.COLUMNS);
-    List<SyrupRow> syrups = table.read(SyrupRows::syrup);
-    Set<String> loads = new HashSet<>();
-    for (TableText.Row row : table.rows()) {
-      if (!loads.add(row.get("syrup") + " " + row.get("load"))) {
-        table.fault(row, "the same load twice", "one row for each syrup and load");
-      }
+    private Reading(Set<String> wanted) {
+      this.wanted = wanted;
     }
-    for (TableText.Row row : table.rows()) {
-      if (loads.size() != Syrup.values().length * 2) {
-        table.fault(row, loads.size() + " loads in all", "9 pints and 7 quarts of every syrup");
-        break;
-      }
+
+    private ProcessBook book() throws Refused {
+      TableText productTable = table(PRODUCTS, ProductRows.COLUMNS);
+      List<Product> products = productTable.read(ProductRows::product);
+      TableText timesTable = table(TIMES, ProcessRows.COLUMNS);
+      List<ProcessChecks.Read> times =
+          timesTable.read(r -> new ProcessChecks.Read(r, ProcessRows.row(r)));
+      new ProcessChecks(timesTable).check(times);
+      TableText recipeTable = table(RECIPES, FormulaRows.COLUMNS);
+      List<Formula> formulas = FormulaRows.formulas(recipeTable);
+      List<SyrupRow> syrups = syrups();
+
+      Set<String> ids = checkIds(productTable);
+      checkKnown(timesTable, ids);
+      checkKnown(recipeTable, ids);
+      checkComplete(productTable, products, times, formulas);
+      faults.refuse();
+      return new ProcessBook(
+          products, times.stream().map(ProcessChecks.Read::row).toList(), formulas, syrups);
     }
-    return syrups;
+
+    private TableText table(String file, List<String> columns) {
+      return new TableText(
+          file,
+          texts.get(file),
+          columns,
+          faults,
+          first -> wanted.isEmpty() || file.equals(SYRUPS) || wanted.contains(first));
+    }
+
+    private List<SyrupRow> syrups() {
+      TableText table = table(SYRUPS, SyrupRows.COLUMNS);
+      List<SyrupRow> syrups = table.read(SyrupRows::syrup);
+      Set<String> loads = new HashSet<>();
+      for (TableText.Row row : table.rows()) {
+        if (!loads.add(row.get("syrup") + " " + row.get("load"))) {
+          table.fault(row, "the same load twice", "one row for each syrup and load");
+        }
+      }
+      for (TableText.Row row : table.rows()) {
+        if (loads.size() != Syrup.values().length * 2) {
+          table.fault(row, loads.size() + " loads in all", "9 pints and 7 quarts of every syrup");
+          break;
+        }
+      }
+      return syrups;
+    }
   }
 
   private static Set<String> checkIds(TableText table) {

@@ -7,7 +7,9 @@ import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -22,22 +24,51 @@ final class TableText {
   private final List<Row> rows = new ArrayList<>();
   private final Problems faults;
 
-  /** Cuts the text up; rows that do not have the columns are told as faults and left out. */
+  /** Cuts the whole text up; rows that do not have the columns are told as faults and left out. */
   TableText(String file, String text, List<String> columns, Problems faults) {
+    this(file, text, columns, faults, first -> true);
+  }
+
+  /**
+   * Cuts up only some lines of the text: most of the time of reading goes into cutting.
+   *
+   * @param wanted whether a row is needed, by its first cell
+   */
+  TableText(
+      String file, String text, List<String> columns, Problems faults, Predicate<String> wanted) {
     this.file = file;
     this.columns = columns;
     this.faults = faults;
-    try (CSVParser parser = CSVParser.parse(new StringReader(text), FORM)) {
-      int line = 0;
-      for (CSVRecord written : parser) {
-        line++;
-        add(new Row(line, written.toList()));
+    List<Integer> numbers = new ArrayList<>();
+    StringBuilder kept = new StringBuilder();
+    int number = 0;
+    for (int from = 0, to; from < text.length(); from = to + 1) {
+      to = text.indexOf('\n', from);
+      to = to < 0 ? text.length() : to;
+      number++;
+      int comma = text.indexOf(',', from);
+      if (number == 1 || wanted.test(text.substring(from, comma < 0 || comma > to ? to : comma))) {
+        numbers.add(number);
+        kept.append(text, from, to).append('\n');
       }
-      if (line == 0) {
-        fault(0, "it is empty", "the columns " + columns);
+    }
+    cut(kept.toString(), numbers);
+  }
+
+  private void cut(String text, List<Integer> numbers) {
+    int rowsCut = 0;
+    try (CSVParser parser = CSVParser.parse(new StringReader(text), FORM)) {
+      for (CSVRecord written : parser) {
+        if (rowsCut < numbers.size()) {
+          add(new Row(numbers.get(rowsCut), written.toList()));
+        }
+        rowsCut++;
       }
     } catch (IOException | UncheckedIOException e) {
       fault(0, "it cannot be cut into rows: " + e.getMessage(), "comma-separated values");
+    }
+    if (rowsCut == 0 || rowsCut != numbers.size()) {
+      fault(0, numbers.size() + " lines make " + rowsCut + " rows", "a header, one line a row");
     }
   }
 
@@ -48,8 +79,6 @@ final class TableText {
       }
     } else if (row.cells().size() != columns.size()) {
       fault(row.line(), row.cells().size() + " cells: " + row.text(), columns.size() + " cells");
-    } else if (row.cells().stream().anyMatch(c -> c.contains("\n"))) {
-      fault(row.line(), "a cell with two lines: " + row.text(), "one line a row");
     } else {
       rows.add(row);
     }
@@ -119,7 +148,7 @@ final class TableText {
      *
      * @throws IllegalArgumentException when the family does not have it
      */
-    <T> T word(String column, Function<String, java.util.Optional<T>> named, List<String> known) {
+    <T> T word(String column, Function<String, Optional<T>> named, List<String> known) {
       return named
           .apply(get(column))
           .orElseThrow(

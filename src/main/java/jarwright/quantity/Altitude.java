@@ -9,6 +9,9 @@ import java.util.List;
  * <p>One foot is 0.3048 m exactly (international foot, 1959).
  */
 public record Altitude(Fraction amount, Unit unit) implements Comparable<Altitude> {
+  private static final Fraction LOWEST_METRES = Fraction.of(-500);
+  private static final Fraction HIGHEST_METRES = Fraction.of(9_000);
+
   /** Units of altitude, based on the metre. */
   public enum Unit implements jarwright.quantity.Unit {
     M(Fraction.ONE, "m", "metre", "metres", "meter", "meters"),
@@ -30,6 +33,25 @@ public record Altitude(Fraction amount, Unit unit) implements Comparable<Altitud
     @Override
     public Fraction inBase() {
       return inBase;
+    }
+  }
+
+  /**
+   * Refuses what no kitchen stands on: the lowest land is the shore of the Dead Sea at about -430
+   * m, the highest the top of Mount Everest at 8,849 m.
+   */
+  public Altitude {
+    Fraction metres = amount.times(unit.inBase());
+    if (metres.compareTo(LOWEST_METRES) < 0 || metres.compareTo(HIGHEST_METRES) > 0) {
+      throw new IllegalArgumentException(
+          "an altitude is from "
+              + LOWEST_METRES
+              + " m to "
+              + HIGHEST_METRES
+              + " m, not "
+              + amount
+              + " "
+              + unit.spellings().get(0));
     }
   }
 

@@ -5,6 +5,9 @@ package jarwright.quantity;
  * that safety hangs on are never written by this class.
  */
 record AmountRange(Writer low, Writer high) {
+  /** Stands between the measures of one amount. */
+  private static final String MEASURES = "+";
+
   /** Writes one end of the range. */
   interface Writer {
     String text(Style style);
@@ -13,9 +16,12 @@ record AmountRange(Writer low, Writer high) {
   /**
    * The range in a unit of volume, mass, length or temperature.
    *
-   * @throws IllegalArgumentException when the unit is none of theirs
+   * @throws IllegalArgumentException when the unit is none of theirs, or the range is upside down
    */
   static AmountRange of(Fraction low, Fraction high, String unit) {
+    if (high.compareTo(low) < 0) {
+      throw new IllegalArgumentException("a range runs from less to more");
+    }
     return new AmountRange(writer(low, unit), writer(high, unit));
   }
 
@@ -54,7 +60,7 @@ record AmountRange(Writer low, Writer high) {
         range(new Style(Units.US, style.word())), range(new Style(Units.METRIC, style.word())));
   }
 
-  /** {@code 1/2 to 1 in}: the unit once where both ends have the same. */
+  /** {@code 1/2 to 1 in}: the unit once where both ends are one measure of the same. */
   private String range(Style style) {
     String from = low.text(style);
     String to = high.text(style);
@@ -62,7 +68,8 @@ record AmountRange(Writer low, Writer high) {
       return from;
     }
     String unit = to.substring(to.lastIndexOf(' '));
-    String start = from.endsWith(unit) ? from.substring(0, from.length() - unit.length()) : from;
+    boolean shared = from.endsWith(unit) && from.indexOf(MEASURES) < 0;
+    String start = shared ? from.substring(0, from.length() - unit.length()) : from;
     return start + " " + style.word().apply("to") + " " + to;
   }
 }

@@ -8,7 +8,9 @@ import java.util.stream.Collectors;
 
 /** Splits "420 m" into its number and its unit; shared by the parsers of all amounts. */
 final class AmountText {
-  private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(\\D|$))");
+  /** Commas in groups of three from the right; any other comma is left for the number to refuse. */
+  private static final Pattern GROUPED =
+      Pattern.compile("-?[1-9]\\d{0,2}(?:,\\d{3})+(?:\\.\\d+|[ -]\\d+/\\d+)?");
 
   private AmountText() {}
 
@@ -39,11 +41,15 @@ final class AmountText {
     }
     for (U candidate : units) {
       if (matches(candidate, unit)) {
-        return new Parsed<>(Fraction.parse(THOUSANDS.matcher(number).replaceAll("")), candidate);
+        return new Parsed<>(Fraction.parse(ungrouped(number)), candidate);
       }
     }
     throw new IllegalArgumentException(
         "\"" + Shown.of(unit) + "\" is not a unit for " + kind + "; known: " + known(units));
+  }
+
+  private static String ungrouped(String number) {
+    return GROUPED.matcher(number).matches() ? number.replace(",", "") : number;
   }
 
   private static boolean endsNumber(char c) {

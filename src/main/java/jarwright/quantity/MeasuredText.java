@@ -94,6 +94,12 @@ public final class MeasuredText {
 
   /** A mass too small for kitchen measures, printed as it stands. */
   private record Milligrams(Fraction amount) implements Part {
+    Milligrams {
+      if (!amount.isWhole()) {
+        throw new IllegalArgumentException("milligrams are whole, not " + amount);
+      }
+    }
+
     @Override
     public String text(Style style, Map<String, String> names) {
       return style.named(AmountText.digits(amount), MILLIGRAMS);
@@ -117,16 +123,20 @@ public final class MeasuredText {
     Matcher braces = BRACES.matcher(text);
     int from = 0;
     while (braces.find()) {
-      parts.add(new Words(text.substring(from, braces.start())));
+      parts.add(words(text, from, braces.start()));
       parts.add(part(braces.group(1)));
       from = braces.end();
     }
-    String rest = text.substring(from);
-    if (rest.indexOf('{') >= 0 || rest.indexOf('}') >= 0) {
-      throw new IllegalArgumentException("a brace has no partner in \"" + text + "\"");
-    }
-    parts.add(new Words(rest));
+    parts.add(words(text, from, text.length()));
     return new MeasuredText(text, parts);
+  }
+
+  private static Words words(String text, int from, int to) {
+    String words = text.substring(from, to);
+    if (words.indexOf('{') >= 0 || words.indexOf('}') >= 0) {
+      throw new IllegalArgumentException("a brace has no partner in \"" + Shown.of(text) + "\"");
+    }
+    return new Words(words);
   }
 
   private static Part part(String inside) {
@@ -135,12 +145,13 @@ public final class MeasuredText {
     }
     Matcher amount = AMOUNT.matcher(inside);
     if (!amount.matches()) {
-      throw new IllegalArgumentException("{" + inside + "} is neither an amount nor a name");
+      throw new IllegalArgumentException(
+          "{" + Shown.of(inside) + "} is neither an amount nor a name");
     }
     Fraction low = Fraction.parse(amount.group(1));
     Fraction high = amount.group(2) == null ? low : Fraction.parse(amount.group(2));
     String unit = amount.group(3);
-    if (unit.equals(MILLIGRAMS)) {
+    if (unit.equals(MILLIGRAMS) && amount.group(2) == null) {
       return new Milligrams(low);
     }
     for (TimeSpan.Unit time : TimeSpan.Unit.values()) {

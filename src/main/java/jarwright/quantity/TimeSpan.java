@@ -9,6 +9,8 @@ import java.util.List;
  * @param longest in the unit; the same where one figure is written
  */
 public record TimeSpan(Fraction shortest, Fraction longest, Unit unit) {
+  private static final Fraction YEAR = Fraction.of(366L * 86_400);
+
   /** Units of time, based on the second. */
   public enum Unit implements jarwright.quantity.Unit {
     S(1, "s"),
@@ -39,6 +41,9 @@ public record TimeSpan(Fraction shortest, Fraction longest, Unit unit) {
   public TimeSpan {
     if (shortest.signum() <= 0 || longest.compareTo(shortest) < 0) {
       throw new IllegalArgumentException("a stretch of time runs from a shorter to a longer time");
+    }
+    if (longest.times(unit.inBase()).compareTo(YEAR) > 0) {
+      throw new IllegalArgumentException("no step takes longer than a year");
     }
   }
 

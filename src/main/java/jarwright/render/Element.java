@@ -123,26 +123,29 @@ final class Element {
 
   /** A type size in points; below 6 nobody reads it. */
   double size(String attribute, double otherwise) {
+    String written = attributes.get(attribute);
     double size = number(attribute, otherwise);
     if (!(size >= 6 && size <= 400)) {
-      throw bad(attribute, String.valueOf(size), "a type size from 6 to 400 pt");
+      throw bad(attribute, written, "a type size from 6 to 400 pt");
     }
     return size;
   }
 
   /** A line's weight in points: 0 for none, else at least 0.5, since hairlines vanish in print. */
   double weight(String attribute, double otherwise) {
+    String written = attributes.get(attribute);
     double weight = number(attribute, otherwise);
     if (weight != 0 && !(weight >= 0.5 && weight <= 60)) {
-      throw bad(attribute, String.valueOf(weight), "0 or a line weight from 0.5 to 60 pt");
+      throw bad(attribute, written, "0 or a line weight from 0.5 to 60 pt");
     }
     return weight;
   }
 
   int whole(String attribute, int otherwise, int least, int most) {
+    String written = attributes.get(attribute);
     double number = number(attribute, otherwise);
     if (number != Math.rint(number) || number < least || number > most) {
-      throw bad(attribute, String.valueOf(number), "a whole number from " + least + " to " + most);
+      throw bad(attribute, written, "a whole number from " + least + " to " + most);
     }
     return (int) number;
   }
@@ -152,9 +155,9 @@ final class Element {
   }
 
   String choice(String attribute, String otherwise, String... possible) {
-    String value = text(attribute, otherwise);
-    if (value == null || !Arrays.asList(possible).contains(value)) {
-      throw bad(attribute, String.valueOf(value), "one of " + String.join(", ", possible));
+    String value = otherwise == null ? text(attribute) : text(attribute, otherwise);
+    if (!Arrays.asList(possible).contains(value)) {
+      throw bad(attribute, value, "one of " + String.join(", ", possible));
     }
     return value;
   }

@@ -36,10 +36,9 @@ final class Fractions {
         pieces.add(new Piece.Words(" ", face, size * 0.4, style.tone(), 0, 0, glue));
       }
       pieces.add(
-          new Piece.Words(matcher.group(1), face, size * SMALL, style.tone(), rise, leading, glue));
+          new Piece.Words(matcher.group(1), face, size * SMALL, style.tone(), rise, 0, glue));
       pieces.add(new Piece.Words(slash, face, size * 0.95, style.tone(), 0, leading, glue));
-      pieces.add(
-          new Piece.Words(matcher.group(2), face, size * SMALL, style.tone(), 0, leading, glue));
+      pieces.add(new Piece.Words(matcher.group(2), face, size * SMALL, style.tone(), 0, 0, glue));
       done = matcher.end();
     }
     if (done < text.length()) {

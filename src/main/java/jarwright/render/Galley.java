@@ -59,7 +59,8 @@ final class Galley {
   /** Letters with their accents as one sign, which is what typefaces have. */
   private static String composed(String text) {
     for (int i = 0; i < text.length(); i++) {
-      if (text.charAt(i) >= 0x300) {
+      char c = text.charAt(i);
+      if (c >= 0x300 && (c < 0x2000 || c >= 0x2C00)) {
         return Normalizer.normalize(text, Normalizer.Form.NFC);
       }
     }
@@ -163,6 +164,7 @@ final class Galley {
         below = Math.max(below, words.leading() / 2 - half);
       } else if (pieces.get(run) instanceof Piece.Drawn drawn) {
         above = Math.max(above, drawn.tall() + 1);
+        below = Math.max(below, 3);
       }
     }
     return new double[] {above, below};

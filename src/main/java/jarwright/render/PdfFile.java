@@ -1,11 +1,10 @@
 package jarwright.render;
 
-import com.lowagie.text.Document;
 import com.lowagie.text.ExceptionConverter;
-import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfBoolean;
 import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfDocument;
 import com.lowagie.text.pdf.PdfEncryption;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfNumber;
@@ -35,12 +34,10 @@ final class PdfFile {
    */
   static void write(Sheet sheet, String text, OutputStream out, Consumer<Pages> draw)
       throws IOException {
-    Rectangle size =
-        new Rectangle(
-            (float) Units.pt(sheet.paper().width()), (float) Units.pt(sheet.paper().height()));
     try {
-      Document document = new Document(size, 0, 0, 0, 0);
-      PdfWriter writer = PdfWriter.getInstance(document, out);
+      Undated document = new Undated();
+      PdfWriter writer = new StreamWriter(document, out);
+      document.addWriter(writer);
       writer.setCloseStream(false);
       writer.setPdfVersion(PdfWriter.VERSION_1_7);
       writer.setFullCompression();
@@ -58,6 +55,20 @@ final class PdfFile {
     }
   }
 
+  /** The library's document asks the clock, the time zone and the locale for a date; not this. */
+  private static final class Undated extends PdfDocument {
+    @Override
+    public boolean addCreationDate() {
+      return true;
+    }
+  }
+
+  private static final class StreamWriter extends PdfWriter {
+    StreamWriter(PdfDocument document, OutputStream out) {
+      super(document, out);
+    }
+  }
+
   private static void describe(PdfWriter writer, Sheet sheet, byte[] identifier) {
     Sheet.About about = sheet.about();
     PdfDictionary info = writer.getInfo();
@@ -71,7 +82,7 @@ final class PdfFile {
     info.put(PdfName.PRODUCER, text(Xmp.PRODUCER));
     info.put(PdfName.CREATIONDATE, new PdfString(Xmp.pdfDate(about.created())));
     info.put(PdfName.MODDATE, new PdfString(Xmp.pdfDate(about.created())));
-    info.put(PdfName.FILEID, PdfEncryption.createInfoId(identifier));
+    info.put(PdfName.FILEID, PdfEncryption.createInfoId(identifier, identifier));
     PdfDictionary catalog = writer.getExtraCatalog();
     catalog.put(PdfName.LANG, new PdfString(sheet.words().language()));
     writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);

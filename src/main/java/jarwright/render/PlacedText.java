@@ -170,8 +170,14 @@ final class PlacedText implements Canvas.Item {
 
   private Fitted largest(List<Part> some) {
     double smallest = least / style.size();
-    Fitted whole = search(some, Math.max(smallest, WHOLE_WORDS), false);
-    return whole != null ? whole : search(some, smallest, true);
+    Fitted whole = search(some, smallest, false);
+    if (whole != null && whole.scale() >= WHOLE_WORDS) {
+      return whole;
+    }
+    Fitted divided = search(some, smallest, true);
+    boolean saves =
+        divided != null && (whole == null || whole.scale() < WHOLE_WORDS * divided.scale());
+    return saves ? divided : whole;
   }
 
   /** The largest scale at which the parts fit, found by halving the range of steps. */

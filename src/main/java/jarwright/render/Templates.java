@@ -106,17 +106,21 @@ final class Templates {
     if (e.getCause() instanceof IllegalArgumentException cause) {
       return new TemplateFault(name, line, column, cause.getMessage());
     }
-    return new TemplateFault(name, line, column, firstLine(e.getMessageWithoutStackTop()));
+    return new TemplateFault(name, line, column, firstSentence(e.getMessageWithoutStackTop()));
   }
 
   private static String oneSentence(ParseException e) {
-    return "the template cannot be read: " + firstLine(e.getEditorMessage());
+    return "the template cannot be read: " + firstSentence(e.getEditorMessage());
   }
 
-  private static String firstLine(String message) {
+  /** The library adds help, lists and its own stack, which are no use beside the place. */
+  private static String firstSentence(String message) {
     String text = message == null ? "it failed without a message" : message.strip();
-    int end = text.indexOf("\n\n");
-    return (end < 0 ? text : text.substring(0, end)).replaceAll("\\s+", " ");
+    int end = text.indexOf('\n');
+    text = end < 0 ? text : text.substring(0, end);
+    end = text.indexOf(". ");
+    text = end < 0 ? text : text.substring(0, end);
+    return text.replaceAll("[:.\\s]+$", "");
   }
 
   private Configuration configuration() throws IOException {

@@ -13,10 +13,16 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.TreeMap;
 
-/** The print-outs' words in the jar: {@code jarwright/words/<language>.properties} in UTF-8. */
+/**
+ * The print-outs' words in the jar: {@code jarwright/words/<part>_<language>.properties} in UTF-8,
+ * a part for each print-out and one for what they share.
+ */
 public final class WordBundle {
   /** The languages there are, the first being the one used when none is asked for. */
   public static final List<String> LANGUAGES = List.of("en");
+
+  private static final List<String> PARTS =
+      List.of("common", "checklist", "label", "shelf", "day", "record");
 
   private WordBundle() {}
 
@@ -24,7 +30,7 @@ public final class WordBundle {
    * The words of a language.
    *
    * @param language one of {@link #LANGUAGES}
-   * @throws IllegalArgumentException naming the languages there are
+   * @throws IllegalArgumentException naming the languages there are, or a key that is worded twice
    */
   public static Wording load(String language) {
     if (!LANGUAGES.contains(language)) {
@@ -32,8 +38,14 @@ public final class WordBundle {
           "language \"" + language + "\"; there are " + String.join(", ", LANGUAGES));
     }
     Map<String, String> texts = new TreeMap<>();
-    read("/jarwright/words/" + language + ".properties")
-        .forEach((key, text) -> texts.put((String) key, (String) text));
+    for (String part : PARTS) {
+      String file = "/jarwright/words/" + part + "_" + language + ".properties";
+      for (Map.Entry<Object, Object> entry : read(file).entrySet()) {
+        if (texts.put((String) entry.getKey(), (String) entry.getValue()) != null) {
+          throw new IllegalArgumentException(file + ": " + entry.getKey() + " is worded twice");
+        }
+      }
+    }
     return Wording.of(Locale.forLanguageTag(language), texts);
   }
 

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class ProcessTablesTest {
   @Test
   void everyRowOfTheTablesLoads() throws Exception {
-    ProcessBook book = ProcessTables.read();
+    ProcessBook book = ProcessTables.ofProgram().book();
     assertEquals(161, book.products().size());
   }
 }

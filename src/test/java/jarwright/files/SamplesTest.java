@@ -46,8 +46,9 @@ class SamplesTest {
 
   /** Each batch with its minutes, once the rest of the core has accepted the plan too. */
   private static List<String> reckoned(String file, Optional<Path> kitchen) throws Exception {
-    ProcessBook book = ProcessTables.read();
-    Plan plan = new PlanReader(book).read(SAMPLES.resolve(file), kitchen);
+    ProcessTables tables = ProcessTables.ofProgram();
+    Plan plan = new PlanReader(tables).read(SAMPLES.resolve(file), kitchen);
+    ProcessBook book = tables.bookFor(plan);
     Problems problems = new Problems();
     BatchReckoner reckoner = new BatchReckoner(book, plan.kitchen());
     List<String> found =

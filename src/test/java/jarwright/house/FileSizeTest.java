@@ -1,11 +1,13 @@
 package jarwright.house;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,10 +35,20 @@ class FileSizeTest {
             .map(it -> SourceTree.lines(it).size())
             .sorted()
             .toList();
-    if (sizes.size() >= ENOUGH_FOR_A_MEDIAN) {
-      int median = sizes.get(sizes.size() / 2);
-      assertTrue(median <= MEDIAN, () -> "the median is " + median + " lines");
-    }
+    assertTrue(areMostlyShort(sizes), () -> "too many long files: " + sizes);
+  }
+
+  @Test
+  void theMedianCountsOnceThereAreEnoughFiles() {
+    List<Integer> few = Collections.nCopies(ENOUGH_FOR_A_MEDIAN - 1, MEDIAN + 1);
+    assertTrue(areMostlyShort(few));
+    List<Integer> enough = Collections.nCopies(ENOUGH_FOR_A_MEDIAN, MEDIAN + 1);
+    assertFalse(areMostlyShort(enough));
+    assertTrue(areMostlyShort(Collections.nCopies(ENOUGH_FOR_A_MEDIAN, MEDIAN)));
+  }
+
+  private static boolean areMostlyShort(List<Integer> sorted) {
+    return sorted.size() < ENOUGH_FOR_A_MEDIAN || sorted.get(sorted.size() / 2) <= MEDIAN;
   }
 
   @Test

@@ -1,0 +1,114 @@
+package jarwright.cli;
+
+import jarwright.batch.Batch;
+import jarwright.batch.JarRange;
+import jarwright.process.AltitudeBand;
+import jarwright.process.Headspace;
+import jarwright.process.TestedProcess;
+import jarwright.quantity.Altitude;
+import jarwright.quantity.Rounding;
+import jarwright.quantity.Style;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** A batch's figures as lines of text. */
+final class CheckText {
+  private final Batch batch;
+  private final Style style;
+  private final StringBuilder out = new StringBuilder();
+
+  CheckText(Batch batch) {
+    this.batch = batch;
+    this.style = Style.english(batch.kitchen().units());
+  }
+
+  /**
+   * The lines, each ended.
+   *
+   * @param loads jars in each canner load
+   */
+  String text(List<Integer> loads) {
+    out.append(batch.lot()).append("  ").append(batch.product().name());
+    out.append(", ").append(batch.pack()).append(" pack, ").append(batch.jar()).append('\n');
+    line("process", process(batch.process()));
+    line("source", batch.row().source() + ", band " + band(batch.row().band()));
+    batch.printedFor().ifPresent(j -> line("jar size", "processed as a " + j + ", by Guide 1"));
+    batch.sterilise().ifPresent(m -> line("jars first", "boil the empty jars " + m + " min"));
+    batch
+        .acid()
+        .ifPresent(
+            a ->
+                line(
+                    "acid",
+                    a.each().text(style, Rounding.UP)
+                        + " "
+                        + a.kind()
+                        + " in every jar, "
+                        + a.total().text(style, Rounding.UP)
+                        + " in all"));
+    batch.salt().ifPresent(s -> line("salt", s.text(style, Rounding.NEAREST) + " a jar"));
+    batch
+        .syrup()
+        .ifPresent(
+            s ->
+                line(
+                    "syrup",
+                    s.syrup()
+                        + ": "
+                        + s.sugar().text(style, Rounding.UP)
+                        + " sugar in "
+                        + s.water().text(style, Rounding.UP)
+                        + " water"));
+    line(
+        "headspace",
+        batch.headspace().stream().map(this::headspace).collect(Collectors.joining(", ")));
+    batch.formula().ifPresent(f -> line("formula", f.times() + " × " + f.formula().yield()));
+    batch
+        .produce()
+        .ifPresent(
+            p ->
+                line(
+                    "produce",
+                    "about "
+                        + p.about().text(style, Rounding.UP)
+                        + ", at most "
+                        + p.most().text(style, Rounding.UP)));
+    line("jars", jars(batch.expected()) + ", as many new lids");
+    line("canner", batch.canner().name() + ": " + loads(loads));
+    line("use by", batch.useBy().toString());
+    return out.toString();
+  }
+
+  private void line(String name, String text) {
+    out.append(String.format(Locale.ROOT, "  %-11s %s%n", name, text));
+  }
+
+  private String process(TestedProcess process) {
+    String held = process.pressure().map(p -> " at " + p.text(style)).orElse("");
+    return batch.method() + ", " + process.minutes() + " min" + held;
+  }
+
+  private String band(AltitudeBand band) {
+    String from = Altitude.feet(band.fromFeet()).text(style);
+    return band.toFeet().isPresent()
+        ? from + " to " + Altitude.feet(band.toFeet().getAsInt()).text(style)
+        : from + " and above";
+  }
+
+  private String headspace(Headspace space) {
+    String of = space.of().isEmpty() ? "" : " (" + space.of() + ")";
+    return space.depth().text(style, Rounding.NEAREST) + of;
+  }
+
+  private String jars(JarRange expected) {
+    return expected.isExact()
+        ? String.valueOf(batch.jars())
+        : batch.jars() + " made ready; expect " + expected.fewest() + " to " + expected.most();
+  }
+
+  private static String loads(List<Integer> loads) {
+    String sizes = loads.stream().map(String::valueOf).collect(Collectors.joining(" + "));
+    return loads.size() == 1 ? "1 load" : loads.size() + " loads: " + sizes;
+  }
+}

@@ -1,0 +1,30 @@
+package jarwright.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** The commands there are, in the order of a day's work; none is made before it is called. */
+final class Commands {
+  private static final Map<String, Supplier<Command>> ALL = new LinkedHashMap<>();
+
+  static {
+    ALL.put("process", ProcessCommand::new);
+  }
+
+  private Commands() {}
+
+  static Optional<Command> named(String name) {
+    return Optional.ofNullable(ALL.get(name)).map(Supplier::get);
+  }
+
+  static List<String> names() {
+    return List.copyOf(ALL.keySet());
+  }
+
+  static List<Command> all() {
+    return ALL.values().stream().map(Supplier::get).toList();
+  }
+}

@@ -1,0 +1,109 @@
+package jarwright.cli;
+
+import jarwright.page.PrintFault;
+import jarwright.problem.Nearest;
+import jarwright.problem.Refused;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.DefaultParser;
+import org.apache.commons.cli.ParseException;
+
+/** Finds the command, runs it, and words what went wrong. */
+final class Program {
+  private static final String NAME = "jarwright";
+
+  private final Surroundings surroundings;
+
+  Program(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  /** The exit status. */
+  int run(String... args) {
+    return exit(args).status();
+  }
+
+  private Exit exit(String... args) {
+    if (args.length == 0) {
+      surroundings.err().print(Help.overview());
+      return Exit.USAGE;
+    }
+    if (List.of("--help", "-h", "help").contains(args[0])) {
+      surroundings.out().print(Help.overview());
+      return Exit.DONE;
+    }
+    if (args[0].equals("--version")) {
+      surroundings.out().println(NAME + " " + Help.version());
+      return Exit.DONE;
+    }
+    Optional<Command> command = Commands.named(args[0]);
+    if (command.isEmpty()) {
+      say("there is no command \"" + args[0] + "\"; " + Nearest.remedy(args[0], Commands.names()));
+      return Exit.USAGE;
+    }
+    return run(command.get(), Arrays.copyOfRange(args, 1, args.length));
+  }
+
+  private Exit run(Command command, String... args) {
+    boolean verbose = List.of(args).contains("--verbose") || List.of(args).contains("-v");
+    try {
+      CommandLine line = new DefaultParser().parse(CommonOptions.with(command.options()), args);
+      if (line.hasOption(CommonOptions.HELP)) {
+        surroundings.out().print(Help.of(command));
+        return Exit.DONE;
+      }
+      command.run(new Call(surroundings, line));
+      return Exit.DONE;
+    } catch (ParseException e) {
+      say(e.getMessage() + "; try " + NAME + " " + command.name() + " --help");
+      return Exit.USAGE;
+    } catch (Usage e) {
+      say(e.getMessage());
+      return Exit.USAGE;
+    } catch (Refused e) {
+      e.problems().forEach(p -> surroundings.err().println(p.text()));
+      return Exit.REFUSED;
+    } catch (PrintFault e) {
+      return fault(e.getMessage(), Exit.REFUSED, e, verbose);
+    } catch (UncheckedIOException e) {
+      return fault(worded(e.getCause()), Exit.FILE, e, verbose);
+    } catch (IOException e) {
+      return fault(worded(e), Exit.FILE, e, verbose);
+    }
+  }
+
+  private Exit fault(String message, Exit exit, Throwable cause, boolean verbose) {
+    say(message);
+    if (verbose) {
+      PrintStream err = surroundings.err();
+      cause.printStackTrace(err);
+    }
+    return exit;
+  }
+
+  private void say(String message) {
+    surroundings.err().println(NAME + ": " + message);
+  }
+
+  /** What a file system says in its own short way, as a sentence. */
+  private static String worded(IOException e) {
+    if (e instanceof NoSuchFileException missing) {
+      return missing.getFile() + ": there is no such file or folder";
+    }
+    if (e instanceof AccessDeniedException denied) {
+      return denied.getFile() + ": not allowed to read or write here";
+    }
+    if (e instanceof FileSystemException system && system.getReason() != null) {
+      return system.getFile() + ": " + system.getReason();
+    }
+    return e.getMessage() == null ? e.toString() : e.getMessage();
+  }
+}

@@ -1,0 +1,56 @@
+package jarwright.day;
+
+import java.util.Locale;
+
+/** What is done to a load, in the order in which it is done. */
+public enum TaskKind {
+  WASH(Where.SINK),
+  PREPARE(Where.BENCH),
+  PREHEAT(Where.CANNER),
+  HEAT_JARS(Where.STOVE),
+  STERILISE_JARS(Where.STOVE),
+  HEAT_LIQUID(Where.STOVE),
+  COOK(Where.STOVE),
+  FILL(Where.BENCH),
+  LOAD(Where.CANNER),
+  COME_TO_BOIL(Where.CANNER),
+  COME_TO_STEAM(Where.CANNER),
+  VENT(Where.CANNER),
+  COME_TO_PRESSURE(Where.CANNER),
+  /** The tested process: the only one whose minutes come from the process tables. */
+  PROCESS(Where.CANNER),
+  REST(Where.CANNER),
+  COOL_DOWN(Where.CANNER),
+  LID_WAIT(Where.CANNER),
+  UNLOAD(Where.CANNER),
+  /** Water topped up and brought to the next load's preheat. */
+  REFILL(Where.CANNER);
+
+  private final Where where;
+
+  TaskKind(Where where) {
+    this.where = where;
+  }
+
+  /** Where in the kitchen it is done. */
+  public enum Where {
+    SINK,
+    BENCH,
+    STOVE,
+    CANNER
+  }
+
+  public Where where() {
+    return where;
+  }
+
+  /** Whether a clock is set when it starts, and its end is not a guess. */
+  public boolean startsClock() {
+    return this == PROCESS || this == VENT || this == STERILISE_JARS;
+  }
+
+  /** As data files and other programs write it. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

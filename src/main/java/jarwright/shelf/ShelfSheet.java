@@ -1,0 +1,123 @@
+package jarwright.shelf;
+
+import jarwright.page.PaperSize;
+import jarwright.page.Sheet;
+import jarwright.page.Wording;
+import jarwright.pantry.Jar;
+import jarwright.pantry.LotFacts;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The shelf inventory sheet. */
+public final class ShelfSheet {
+  private static final String TEMPLATE = "shelf.ftl";
+  private static final int MONTHS_SHOWN = 13;
+
+  private final Wording words;
+  private final Function<LotFacts, String> productName;
+
+  /**
+   * @param productName the name of a lot's product in the sheet's language
+   */
+  public ShelfSheet(Wording words, Function<LotFacts, String> productName) {
+    this.words = words;
+    this.productName = productName;
+  }
+
+  /**
+   * The sheet of the given jars.
+   *
+   * @param household printed at the head, may be empty
+   * @param today what is due is reckoned from this day
+   */
+  public Sheet of(Stream<Jar> jars, String household, LocalDate today, PaperSize paper) {
+    Inventory inventory = new Inventory(jars, words);
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("household", household);
+    view.put("today", today.toString());
+    view.put("jars", inventory.lines().mapToInt(l -> l.numbers().size()).sum());
+    view.put("due", inventory.dueSoon(today).stream().map(l -> line(l, today)).toList());
+    view.put("months", months(inventory.dueByMonth(YearMonth.from(today), MONTHS_SHOWN)));
+    view.put("places", places(inventory, today));
+    view.put("totals", totals(inventory));
+    Sheet.About about = new Sheet.About(words.text("shelf.title"), household, List.of(), today);
+    return new Sheet(TEMPLATE, view, paper, words, about);
+  }
+
+  private List<Map<String, Object>> places(Inventory inventory, LocalDate today) {
+    List<Map<String, Object>> places = new ArrayList<>();
+    inventory
+        .places()
+        .forEach(
+            (place, lines) -> {
+              Map<String, Object> one = new LinkedHashMap<>();
+              one.put("name", place.name());
+              one.put("calls", place.calls());
+              one.put("jars", lines.stream().mapToInt(l -> l.numbers().size()).sum());
+              one.put("lines", lines.stream().map(l -> line(l, today)).toList());
+              places.add(one);
+            });
+    return places;
+  }
+
+  private Map<String, Object> line(ShelfLine line, LocalDate today) {
+    Map<String, Object> one = new LinkedHashMap<>();
+    one.put("product", productName.apply(line.facts()));
+    one.put("pack", line.facts().pack());
+    one.put("jar", line.facts().jar());
+    one.put("lot", line.lot().toString());
+    one.put("packed", line.facts().packed().map(LocalDate::toString).orElse(""));
+    one.put("useBy", line.useBy().map(LocalDate::toString).orElse(""));
+    one.put("overdue", line.useBy().map(d -> d.isBefore(today)).orElse(false));
+    one.put("numbers", line.numbers());
+    one.put("useFirst", line.useFirst());
+    one.put("planned", line.planned());
+    one.put("doubtful", line.doubtful());
+    one.put("from", line.facts().from());
+    return one;
+  }
+
+  private List<Map<String, Object>> months(Map<YearMonth, Integer> due) {
+    List<Map<String, Object>> months = new ArrayList<>();
+    due.forEach(
+        (month, jars) -> {
+          Map<String, Object> one = new LinkedHashMap<>();
+          one.put("name", words.text("month.short." + month.getMonthValue()));
+          one.put("year", String.valueOf(month.getYear()));
+          one.put("jars", jars);
+          months.add(one);
+        });
+    return months;
+  }
+
+  /** Jars of each product and size, by product. */
+  private List<Map<String, Object>> totals(Inventory inventory) {
+    Map<String, Integer> sums = new TreeMap<>();
+    inventory
+        .lines()
+        .forEach(
+            l ->
+                sums.merge(
+                    productName.apply(l.facts()) + "\t" + l.facts().jar(),
+                    l.numbers().size(),
+                    Integer::sum));
+    List<Map<String, Object>> totals = new ArrayList<>();
+    sums.forEach(
+        (key, jars) -> {
+          String[] parts = key.split("\t", -1);
+          Map<String, Object> one = new LinkedHashMap<>();
+          one.put("product", parts[0]);
+          one.put("jar", parts[1]);
+          one.put("jars", jars);
+          totals.add(one);
+        });
+    return totals;
+  }
+}
