@@ -1,6 +1,5 @@
 package jarwright.render;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** One step, hanging on the line down the margin, which is thick where time must run. */
@@ -10,9 +9,6 @@ final class Step implements Block {
   private static final double THICK = Units.pt(3.2);
   private static final double HANG = Units.pt(6);
   private static final double GAP = Units.pt(2.5);
-
-  /** Room between a step's words and a caution on their line. */
-  private static final double ASIDE = Units.pt(4);
 
   /**
    * What all steps of a list share.
@@ -33,10 +29,7 @@ final class Step implements Block {
   private final double above;
   private final Style style;
   private final Paragraph number;
-  private final Response response;
-  private final Stack lead;
-  private final Caution caution;
-  private final Stack rest;
+  private final StepBody body;
   private double below;
 
   Step(
@@ -56,16 +49,10 @@ final class Step implements Block {
     keep = element.yes("keep", false);
     style = outer.read(element);
     String label = element.text("label", look.numbered() ? number + "." : "");
-    response = Response.read(element, style);
+    Response response = Response.read(element, style);
     element.done();
     this.number = label.isEmpty() ? null : label(label);
-    List<Block> all = new ArrayList<>();
-    blocks.read(element, style, all::add);
-    int first = Math.min(1, all.size());
-    lead = new Stack(element, all.subList(0, first), false);
-    rest = new Stack(element, all.subList(first, all.size()), false);
-    boolean warns = all.size() == 2 && all.get(1) instanceof Caution only && only.isBrief();
-    caution = warns ? (Caution) all.get(1) : null;
+    body = StepBody.read(blocks, element, style, response);
   }
 
   private Paragraph label(String text) {
@@ -116,39 +103,23 @@ final class Step implements Block {
     return labelLeft() + labelWidth;
   }
 
-  /** How far the words move down so that their first line stands in the middle of the box. */
+  /** From the top to the line on which box, number and the first words have their middle. */
+  private double middle(double width) {
+    double text = width - textLeft();
+    double label = number == null ? 0 : number.firstMiddle(text);
+    return Math.max(Math.max(box / 2, label), body.firstMiddle(text));
+  }
+
+  /** How far the words move down so that their first line has its middle there. */
   private double drop(double width) {
-    return Math.max(0, box / 2 - lead.firstMiddle(leadWidth(width)));
-  }
-
-  private double leadWidth(double width) {
-    double all = width - textLeft();
-    return response == null ? all : response.leaves(all);
-  }
-
-  private double leadHeight(double width) {
-    double tall = lead.height(leadWidth(width));
-    return response == null ? tall : response.heightWith(tall, width - textLeft());
-  }
-
-  /** Whether a lone brief caution has room on the line of the words, at their right. */
-  private boolean besideWords(double width) {
-    return caution != null && lead.natural() + ASIDE + caution.natural() + 0.5 <= leadWidth(width);
-  }
-
-  private double between(double width) {
-    return rest.isEmpty() || besideWords(width) ? 0 : Math.max(lead.after(), rest.before());
-  }
-
-  private double bodyHeight(double width) {
-    double tail = besideWords(width) ? 0 : rest.height(width - textLeft());
-    return leadHeight(width) + between(width) + tail;
+    double first = body.firstMiddle(width - textLeft());
+    return first > 0 ? middle(width) - first : 0;
   }
 
   @Override
   public double height(double width) {
-    double words = drop(width) + bodyHeight(width);
-    return Math.max(words, box) + look.gap();
+    double words = drop(width) + body.height(width - textLeft());
+    return Math.max(words, middle(width) + box / 2) + look.gap();
   }
 
   @Override
@@ -167,36 +138,17 @@ final class Step implements Block {
   }
 
   private void words(Side side, double x, double top, double width) {
-    double textWidth = leadWidth(width);
+    double textWidth = width - textLeft();
     double y = top + drop(width);
     if (number != null) {
-      double down = Math.max(0, lead.firstMiddle(textWidth) - number.firstMiddle(textWidth));
-      number.paint(side, x + labelLeft(), y + down, number.natural() + 1);
+      double down = middle(width) - number.firstMiddle(textWidth);
+      number.paint(side, x + labelLeft(), top + down, number.natural() + 1);
     }
-    side.tags()
-        .inside(
-            "LBody",
-            () -> {
-              double room = width - textLeft();
-              lead.paint(side, x + textLeft(), y, textWidth);
-              if (response != null) {
-                double tall = lead.height(textWidth);
-                response.paint(side, x + textLeft(), y, room, tall, lead.firstMiddle(textWidth));
-              }
-              if (besideWords(width)) {
-                double left = x + textLeft() + lead.natural() + ASIDE;
-                double wide = caution.natural() + 0.5;
-                double down = lead.firstMiddle(textWidth) - caution.firstMiddle(wide);
-                caution.paint(side, left, y + down, wide);
-              } else {
-                double below = y + leadHeight(width) + between(width);
-                rest.paint(side, x + textLeft(), below, room);
-              }
-            });
+    side.tags().inside("LBody", () -> body.paint(side, x + textLeft(), y, textWidth));
   }
 
   private void furniture(Pen pen, double x, double top, double width) {
-    double middle = top + drop(width) + lead.firstMiddle(leadWidth(width));
+    double middle = top + middle(width);
     double bottom = top + height(width);
     Tone ink = style.tone();
     if (look.spine() && !line.equals("none")) {
