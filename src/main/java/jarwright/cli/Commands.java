@@ -12,6 +12,7 @@ final class Commands {
 
   static {
     ALL.put("kit", KitCommand::new);
+    ALL.put("check", CheckCommand::new);
     ALL.put("process", ProcessCommand::new);
   }
 

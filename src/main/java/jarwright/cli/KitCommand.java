@@ -1,16 +1,11 @@
 package jarwright.cli;
 
-import jarwright.day.DayBook;
-import jarwright.files.DayTables;
 import jarwright.files.OutputFolder;
-import jarwright.files.ProcessTables;
 import jarwright.pantry.Pantry;
-import jarwright.problem.Problem;
 import jarwright.problem.Refused;
 import jarwright.render.Printer;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,12 +46,9 @@ final class KitCommand implements Command {
 
   @Override
   public void run(Call call) throws Usage, Refused, IOException {
-    List<Path> plans = call.arguments().stream().map(call.surroundings()::resolve).toList();
-    if (plans.isEmpty()) {
-      throw new Usage("kit needs a plan, as in: jarwright kit samples/plum-day.yaml");
-    }
+    List<Path> plans = PlanRuns.named(call, name());
     Register register = new Register(call);
-    List<PlanRun> runs = runs(plans, call, register);
+    List<PlanRun> runs = PlanRuns.of(plans, call, register::lotsOf);
     Pantry pantry = register.with(runs);
     Printer printer = new Printer(call.path(TEMPLATES));
     Map<Path, Map<String, byte[]>> kits = new LinkedHashMap<>();
@@ -66,6 +58,7 @@ final class KitCommand implements Command {
       sheets.labels();
       sheets.shelf(pantry);
       sheets.records();
+      sheets.json();
       kits.put(folder(call, run, runs.size()), sheets.files());
     }
     register.write(runs);
@@ -73,26 +66,6 @@ final class KitCommand implements Command {
       new OutputFolder(kit.getKey()).write(kit.getValue());
       call.tell("wrote " + kit.getKey() + ": " + String.join(", ", kit.getValue().keySet()));
     }
-  }
-
-  /** Every plan worked out; where some are refused, all their problems are told together. */
-  private static List<PlanRun> runs(List<Path> plans, Call call, Register register)
-      throws IOException, Refused {
-    ProcessTables tables = ProcessTables.ofProgram();
-    DayBook book = DayTables.read();
-    List<PlanRun> runs = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
-    for (Path plan : plans) {
-      try {
-        runs.add(PlanRun.of(plan, call, tables, book, register::lotsOf));
-      } catch (Refused refused) {
-        problems.addAll(refused.problems());
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw new Refused(problems);
-    }
-    return runs;
   }
 
   private static Path folder(Call call, PlanRun run, int plans) {

@@ -16,6 +16,7 @@ import jarwright.checklist.ChecklistSheet;
 import jarwright.day.CannerFigures;
 import jarwright.day.Checklist;
 import jarwright.files.GelPointTable;
+import jarwright.files.KitJson;
 import jarwright.files.LabelStocks;
 import jarwright.files.StepTables;
 import jarwright.label.JarLabel;
@@ -118,6 +119,13 @@ final class KitSheets {
       files.put("records/" + PlannedPages.href(batch), printer.html(pages.page(batch, run.sizes(batch))));
     }
     files.put("records/index.html", printer.html(pages.index(run.batches())));
+  }
+
+  /** Everything computed, for other programs; names the files made before it. */
+  void json() throws IOException {
+    List<KitJson.Entry> entries =
+        run.batches().stream().map(b -> new KitJson.Entry(b, run.record(b))).toList();
+    files.put("kit.json", KitJson.of(run.plan(), entries, List.copyOf(files.keySet())));
   }
 
   private void pdf(String file, Sheet sheet) throws IOException {

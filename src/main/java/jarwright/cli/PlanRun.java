@@ -2,9 +2,13 @@ package jarwright.cli;
 
 import jarwright.batch.Batch;
 import jarwright.batch.BatchReckoner;
+import jarwright.batch.BatchRecord;
 import jarwright.day.CannerLoad;
 import jarwright.day.DayBook;
-import jarwright.day.LoadPlanner;
+import jarwright.day.DayPlan;
+import jarwright.day.DayPlanner;
+import jarwright.day.Task;
+import jarwright.day.TaskKind;
 import jarwright.files.HouseholdFolder;
 import jarwright.files.PlanReader;
 import jarwright.files.ProcessTables;
@@ -13,10 +17,10 @@ import jarwright.plan.BatchPlan;
 import jarwright.plan.Plan;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
-import jarwright.water.Rack;
-import jarwright.water.WaterLevel;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,8 +31,13 @@ import java.util.Optional;
  *
  * @param lots the names that its batches carry
  * @param loads the canner loads of each batch, in the plan's order
+ * @param days the plan's days by the clock, earliest first
  */
-record PlanRun(Plan plan, Map<BatchPlan, LotCode> lots, Map<Batch, List<CannerLoad>> loads) {
+record PlanRun(
+    Plan plan,
+    Map<BatchPlan, LotCode> lots,
+    Map<Batch, List<CannerLoad>> loads,
+    List<DayPlan> days) {
   static final String KITCHEN = "kitchen";
 
   /** The names that a plan's batches are to carry. */
@@ -46,21 +55,43 @@ record PlanRun(Plan plan, Map<BatchPlan, LotCode> lots, Map<Batch, List<CannerLo
     Problems problems = new Problems();
     Optional<Plan> read = new PlanReader(tables).read(file, kitchenFile(call), problems);
     Map<BatchPlan, LotCode> lots = Map.of();
-    Map<Batch, List<CannerLoad>> loads = new LinkedHashMap<>();
+    List<Batch> batches = new ArrayList<>();
     if (read.isPresent() && !read.get().batches().isEmpty()) {
       lots = names.of(read.get().batches());
       BatchReckoner reckoner =
           new BatchReckoner(tables.bookFor(read.get()), read.get().kitchen());
-      LoadPlanner planner =
-          new LoadPlanner(
-              new Rack(book.jars(), book.packing(), book.loads()), new WaterLevel(book.jars()));
       for (BatchPlan batch : read.get().batches()) {
-        Optional<Batch> reckoned = reckoner.reckon(batch, lots.get(batch), problems);
-        reckoned.ifPresent(b -> loads.put(b, planner.loads(b, problems)));
+        reckoner.reckon(batch, lots.get(batch), problems).ifPresent(batches::add);
       }
     }
+    DayPlanner planner = new DayPlanner(book);
+    List<DayPlan> days =
+        planner.plan(batches, call.surroundings().clock().getZone(), problems);
     problems.refuse();
-    return new PlanRun(read.orElseThrow(), lots, loads);
+    return new PlanRun(read.orElseThrow(), lots, loads(batches, days), days);
+  }
+
+  private static Map<Batch, List<CannerLoad>> loads(List<Batch> batches, List<DayPlan> days) {
+    Map<Batch, List<CannerLoad>> loads = new LinkedHashMap<>();
+    batches.forEach(b -> loads.put(b, new ArrayList<>()));
+    for (DayPlan day : days) {
+      day.loads().forEach(l -> loads.get(l.load().batch()).add(l.load()));
+    }
+    return loads;
+  }
+
+  /** What is frozen of a batch: the plan with its loads and the planned starts of their clocks. */
+  BatchRecord record(Batch batch) {
+    List<LocalTime> starts = new ArrayList<>();
+    for (DayPlan day : days) {
+      for (Task task : day.tasks()) {
+        boolean own = day.loads().get(task.load()).load().batch().equals(batch);
+        if (own && task.kind() == TaskKind.PROCESS) {
+          starts.add(day.at(task.start()).toLocalTime());
+        }
+      }
+    }
+    return BatchRecord.of(batch, sizes(batch), starts);
   }
 
   /** In the plan's order. */

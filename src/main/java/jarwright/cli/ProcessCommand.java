@@ -173,7 +173,7 @@ final class ProcessCommand implements Command {
                     + " than the guide: ask yours.");
       }
     }
-    call.out().println("Follow the current tested guide and your local extension service.");
+    call.out().println(Help.CAUTION);
   }
 
   /** The option's altitude, else the household's. */

@@ -64,7 +64,7 @@ final class Register {
   void write(List<PlanRun> runs) throws IOException, Refused {
     List<BatchRecord> records = new ArrayList<>();
     for (PlanRun run : runs) {
-      run.batches().forEach(b -> records.add(BatchRecord.of(b, run.sizes(b), List.of())));
+      run.batches().forEach(b -> records.add(run.record(b)));
     }
     try (HouseholdFolder.Registration registration = house.register()) {
       registration.write(records, lot -> pantry.lot(lot).map(Lot::isFrozen).orElse(false));
