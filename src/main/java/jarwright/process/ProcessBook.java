@@ -19,6 +19,7 @@ public final class ProcessBook {
   private final Map<String, Product> products = new LinkedHashMap<>();
   private final Map<String, List<TableRow>> rows = new LinkedHashMap<>();
   private final Map<String, List<Formula>> formulas = new LinkedHashMap<>();
+  private final List<TableRow> all;
   private final List<SyrupRow> syrups;
 
   /** Takes what its reader has checked, each list in the guide's order. */
@@ -28,6 +29,7 @@ public final class ProcessBook {
     rows.forEach(r -> this.rows.computeIfAbsent(r.productId(), id -> new ArrayList<>()).add(r));
     formulas.forEach(
         f -> this.formulas.computeIfAbsent(f.productId(), id -> new ArrayList<>()).add(f));
+    this.all = List.copyOf(rows);
     this.syrups = List.copyOf(syrups);
   }
 
@@ -38,6 +40,11 @@ public final class ProcessBook {
   /** All products in the guide's order. */
   public List<Product> products() {
     return List.copyOf(products.values());
+  }
+
+  /** Every row of every product in the guide's order. */
+  public List<TableRow> rows() {
+    return all;
   }
 
   /** Every row of a product in the guide's order; none where the product is unknown. */
