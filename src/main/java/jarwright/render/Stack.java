@@ -19,6 +19,10 @@ final class Stack implements Block {
     }
   }
 
+  boolean isEmpty() {
+    return blocks.isEmpty();
+  }
+
   /** Whether it is one paragraph, which needs no structure element inside that of its cell. */
   boolean isPlainWords() {
     return blocks.size() == 1 && blocks.get(0) instanceof Paragraph;
