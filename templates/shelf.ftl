@@ -52,17 +52,17 @@
       </drawing>
       <#list places as place>
       <heading level="2" size="14" before="5"><#if place.calls><sign name="warning"/> </#if>${place.name} <span size="10" b="no">${count("shelf.jars", place.jars)}</span></heading>
-      <table columns="48 25 24 * 16" line="0.6" pad="1.4">
+      <table columns="46 29 25 * 20" line="0.6" pad="1.4">
         <head><cell>${word("shelf.column.product")}</cell><cell>${word("shelf.column.lot")}</cell><cell>${word("shelf.column.use-by")}</cell><cell>${word("shelf.column.jars")}</cell><cell>${word("shelf.column.counted")}</cell></head>
         <#list place.lines as line>
         <group>
-          <row><cell><@named line/><br/><@remarks line/></cell><cell>${line.lot}<#if line.packed?has_content><br/><span size="8">${word("shelf.packed")} ${day("short", line.packed)}</span></#if></cell><cell><@when line/></cell><cell><marks shape="ring" size="6.5" gap="1.3" around="0" labels="<#list line.numbers as n>${n?string("00")}<#sep> </#list>"/></cell><cell></cell></row>
+          <row><cell><@named line/><br/><@remarks line/></cell><cell>${line.lot}<#if line.packed?has_content><br/><span size="8.5">${word("shelf.packed")} ${day("iso", line.packed)}</span></#if></cell><cell><@when line/></cell><cell><marks shape="ring" size="6.5" gap="1.3" around="0" labels="<#list line.numbers as n>${n?string("00")}<#sep> </#list>"/></cell><cell></cell></row>
         </group>
         </#list>
       </table>
       </#list>
       <heading level="2" size="14" before="5">${word("shelf.others")}</heading>
-      <table columns="48 25 24 * 16" line="0.6">
+      <table columns="46 29 25 * 20" line="0.6">
         <head><cell>${word("shelf.column.product")}</cell><cell>${word("shelf.column.lot")}</cell><cell>${word("shelf.column.use-by")}</cell><cell>${word("shelf.column.jars")}</cell><cell>${word("shelf.column.counted")}</cell></head>
         <#list 1..4 as i><row h="9"><cell/><cell/><cell/><cell/><cell/></row></#list>
       </table>

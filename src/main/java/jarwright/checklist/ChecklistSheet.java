@@ -30,6 +30,7 @@ public final class ChecklistSheet {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("batches", batches);
     view.put("large", large);
+    view.put("paper", Map.of("w", paper.width(), "h", paper.height()));
     List<String> products =
         batches.stream().map(b -> (String) b.get("product")).distinct().toList();
     Sheet.About about =

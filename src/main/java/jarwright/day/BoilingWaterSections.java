@@ -1,31 +1,21 @@
 package jarwright.day;
 
 import jarwright.batch.Batch;
-import jarwright.page.UnitWords;
-import jarwright.page.Wording;
-import jarwright.process.Pack;
 import jarwright.quantity.Rounding;
-import jarwright.quantity.Style;
-import jarwright.quantity.Temperature;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** Boiling-water canning: AIB 539 (2015) Guide 1. */
 final class BoilingWaterSections {
-  private static final Temperature RAW_PREHEAT = Temperature.fahrenheit(140);
-  private static final Temperature HOT_PREHEAT = Temperature.fahrenheit(180);
-
   private final Batch batch;
   private final CannerFigures canner;
-  private final Wording words;
-  private final Style style;
+  private final StepWords words;
 
-  BoilingWaterSections(Batch batch, CannerFigures canner, Wording words) {
+  BoilingWaterSections(Batch batch, CannerFigures canner, StepWords words) {
     this.batch = batch;
     this.canner = canner;
     this.words = words;
-    this.style = UnitWords.style(batch.kitchen().units(), words);
   }
 
   List<Section> sections() {
@@ -33,35 +23,39 @@ final class BoilingWaterSections {
   }
 
   private Section load() {
-    SectionBuilder steps = new SectionBuilder("canner", words, style);
-    Temperature preheat = batch.pack() == Pack.RAW ? RAW_PREHEAT : HOT_PREHEAT;
-    steps.act("canner.water", canner.water());
-    steps.act("canner.preheat." + batch.pack(), preheat.text(style, Rounding.UP));
-    steps.act("canner.jars", Loads.text(canner.loads()));
-    steps.act("canner.cover", WaterOverLids.of(batch.process()).text(style, Rounding.UP));
+    SectionBuilder steps = new SectionBuilder("canner", words);
+    if (canner.loads().size() == 1) {
+      steps.act("canner.jars", Figure.of(Loads.text(canner.loads())));
+    } else {
+      steps.act("canner.jars");
+    }
+    steps.act(
+        "canner.cover",
+        words.figure(style -> WaterOverLids.of(batch.process()).text(style, Rounding.UP)));
     steps.act("canner.lid");
+    steps.act("canner.boil");
     return steps.build();
   }
 
   private Section clock() {
-    SectionBuilder steps = new SectionBuilder("clock", words, style);
-    steps.act("clock.boil");
+    SectionBuilder steps = new SectionBuilder("clock", words);
     steps.add(
         new Step.Clock(
-            steps.text("step.clock.start", Map.of()),
-            Optional.of(words.text("figure.minutes", Map.of("n", batch.process().minutes()))),
+            steps.line("clock.start.boiling-water", Map.of()),
+            batch.process().minutes(),
+            Optional.empty(),
             ClockFields.boiling(words),
-            canner.loads().size(),
-            steps.cautionOf("clock.start")));
-    steps.act("clock.keep");
-    steps.act("clock.top-up");
+            canner.loads(),
+            words.caution("clock.start.boiling-water")));
+    steps.await("clock.keep");
+    steps.await("clock.top-up");
     return steps.build();
   }
 
   private Section out() {
-    SectionBuilder steps = new SectionBuilder("out", words, style);
-    steps.await("out.rest", Map.of(), words.text("figure.minutes", Map.of("n", Rest.MINUTES)));
-    OutSteps.addTo(steps);
+    SectionBuilder steps = new SectionBuilder("out", words);
+    steps.await("out.rest", words.minutes(Rest.MINUTES));
+    OutSteps.addTo(steps, words);
     return steps.build();
   }
 }

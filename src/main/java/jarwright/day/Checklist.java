@@ -2,6 +2,7 @@ package jarwright.day;
 
 import jarwright.batch.Batch;
 import jarwright.page.Wording;
+import jarwright.process.GelPoints;
 import jarwright.process.PreparationStep;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,38 +13,43 @@ import java.util.List;
  */
 public final class Checklist {
   private final Batch batch;
-  private final List<PreparationStep> preparation;
   private final CannerFigures canner;
-  private final Wording words;
+  private final StepWords words;
+  private final PreparationSections prepared;
 
   /**
    * @param preparation the product's steps, in order, for every pack
    * @param words in the language of the print-out
    */
   public Checklist(
-      Batch batch, List<PreparationStep> preparation, CannerFigures canner, Wording words) {
+      Batch batch,
+      List<PreparationStep> preparation,
+      GelPoints gelPoints,
+      CannerFigures canner,
+      Wording words) {
     this.batch = batch;
-    this.preparation = preparation.stream().filter(p -> p.isFor(batch.pack())).toList();
     this.canner = canner;
-    this.words = words;
+    this.words = new StepWords(words, batch.kitchen().units());
+    List<PreparationStep> own = preparation.stream().filter(p -> p.isFor(batch.pack())).toList();
+    this.prepared = new PreparationSections(batch, own, gelPoints, canner, this.words);
   }
 
   /** The sections that have steps. */
   public List<Section> sections() {
-    PreparationSections prepared = new PreparationSections(batch, preparation, words);
-    JarSections jars = new JarSections(batch, words);
+    Routine own = prepared.routine();
+    JarSections jars = new JarSections(batch, canner, own, words);
     List<Section> sections = new ArrayList<>();
-    prepared.ahead().ifPresent(sections::add);
+    prepared.ahead().ifPresent(s -> sections.addAll(Pauses.cut(s, words)));
     sections.add(jars.before());
     sections.add(jars.jars());
-    sections.add(prepared.produce());
+    sections.addAll(Pauses.cut(prepared.produce(), words));
     sections.add(prepared.fill());
     if (batch.process().isPressure()) {
-      sections.addAll(new PressureSections(batch, canner, prepared.canner(), words).sections());
+      sections.addAll(new PressureSections(batch, canner, own, words).sections());
     } else {
       sections.addAll(new BoilingWaterSections(batch, canner, words).sections());
     }
     sections.add(jars.nextDay());
-    return List.copyOf(sections);
+    return sections.stream().filter(s -> !s.steps().isEmpty()).toList();
   }
 }

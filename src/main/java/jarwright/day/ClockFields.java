@@ -1,6 +1,5 @@
 package jarwright.day;
 
-import jarwright.page.Wording;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -8,15 +7,15 @@ import java.util.stream.Stream;
 final class ClockFields {
   private ClockFields() {}
 
-  static List<String> boiling(Wording words) {
+  static List<String> boiling(StepWords words) {
     return worded(words, "boil", "start", "end");
   }
 
-  static List<String> pressure(Wording words) {
+  static List<String> pressure(StepWords words) {
     return worded(words, "vent", "start", "end", "lowest");
   }
 
-  private static List<String> worded(Wording words, String... keys) {
+  private static List<String> worded(StepWords words, String... keys) {
     return Stream.of(keys).map(k -> words.text("field." + k)).toList();
   }
 }

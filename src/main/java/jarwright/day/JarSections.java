@@ -1,73 +1,89 @@
 package jarwright.day;
 
+import jarwright.batch.AcidPerJar;
 import jarwright.batch.Batch;
-import jarwright.page.UnitWords;
-import jarwright.page.Wording;
 import jarwright.process.Method;
+import jarwright.quantity.Altitude;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
+import jarwright.quantity.Units;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 
-/** The sections that are alike for all products: gear and jars before, seals after. */
+/** The sections that hang on jars and canner alone: gear and jars before, seals after. */
 final class JarSections {
   private final Batch batch;
-  private final Wording words;
-  private final Style style;
+  private final CannerFigures canner;
+  private final Routine own;
+  private final StepWords words;
 
-  JarSections(Batch batch, Wording words) {
+  JarSections(Batch batch, CannerFigures canner, Routine own, StepWords words) {
     this.batch = batch;
+    this.canner = canner;
+    this.own = own;
     this.words = words;
-    this.style = UnitWords.style(batch.kitchen().units(), words);
   }
 
   Section before() {
-    SectionBuilder steps = new SectionBuilder("before", words, style);
-    steps.act("before.match", batch.kitchen().altitude().text(style));
+    SectionBuilder steps = new SectionBuilder("before", words);
+    steps.act("before.match", Figure.of(batch.kitchen().altitude().text(asWritten())));
     if (batch.method() == Method.DIAL_GAUGE) {
       steps.act("before.dial");
     }
     if (batch.process().isPressure()) {
       steps.act("before.vent");
     }
-    steps.act("before.look", String.valueOf(batch.jars()));
-    steps.act("before.lids", String.valueOf(batch.lids()));
+    steps.act("before.jars", Figure.of(String.valueOf(batch.jars())));
+    steps.act("before.lids", Figure.of(String.valueOf(batch.lids())));
+    batch.acid().ifPresent(acid -> addAcid(steps, acid));
     steps.act("before.tools");
-    batch
-        .acid()
-        .ifPresent(
-            acid ->
-                steps.act(
-                    "before.acid." + acid.kind().name().toLowerCase(Locale.ROOT),
-                    acid.total().text(style, Rounding.UP)));
-    steps.act("before.fire." + (batch.process().isPressure() ? "pressure" : "boiling"));
+    if (!own.fillsWater() && !batch.process().isPressure()) {
+      canner
+          .water()
+          .ifPresentOrElse(
+              water -> steps.act("before.water", water), () -> steps.act("before.half-fill"));
+    }
     return steps.build();
   }
 
+  /** She knows her altitude in the unit that she gave it in. */
+  private Style asWritten() {
+    boolean metric = batch.kitchen().altitude().unit() == Altitude.Unit.M;
+    return words.style(metric ? Units.METRIC : Units.US);
+  }
+
+  private void addAcid(SectionBuilder steps, AcidPerJar acid) {
+    steps.act(
+        "before.acid." + acid.kind().name().toLowerCase(Locale.ROOT),
+        Figure.of(words.figure(style -> acid.total().text(style, Rounding.UP)).main()));
+  }
+
   Section jars() {
-    SectionBuilder steps = new SectionBuilder("jars", words, style);
-    steps.act("jars.wash");
-    Optional<Integer> sterilise = batch.sterilise();
-    if (sterilise.isPresent()) {
-      String minutes = words.text("figure.minutes", Map.of("n", sterilise.get()));
-      steps.await("jars.sterilise", Map.of(), minutes);
+    SectionBuilder steps = new SectionBuilder("jars", words);
+    if (!own.fillsWater() && batch.process().isPressure()) {
+      steps.act("jars.water", canner.water().orElseGet(() -> words.figure("figure.shallow")));
     }
-    steps.act(sterilise.isPresent() ? "jars.keep-hot" : "jars.heat");
+    if (!own.fillsWater()) {
+      steps.act("jars.fire." + batch.pack(), Preheat.of(batch.pack(), words));
+    }
+    steps.act("jars.wash");
+    if (batch.sterilise().isPresent()) {
+      steps.await("jars.sterilise", words.minutes(batch.sterilise().get()));
+      steps.act("jars.keep-hot");
+    } else {
+      steps.act(own.fillsWater() ? "jars.clean" : "jars.heat");
+    }
     steps.act("jars.lids");
     return steps.build();
   }
 
   Section nextDay() {
-    SectionBuilder steps = new SectionBuilder("next-day", words, style);
+    SectionBuilder steps = new SectionBuilder("next-day", words);
     steps.act("next-day.bands");
     steps.act("next-day.press");
     steps.act("next-day.tap");
     steps.act("next-day.look");
-    steps.act("next-day.unsealed");
-    steps.act("next-day.liquid");
-    steps.act("next-day.label");
+    steps.act("next-day.wash");
     steps.act("next-day.store");
     steps.record("next-day.record", List.of("sealed", "unsealed", "low", "by"));
     return steps.build();

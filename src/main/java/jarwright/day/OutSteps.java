@@ -1,15 +1,13 @@
 package jarwright.day;
 
-import java.util.Map;
-
-/** Lifting out and cooling, alike for all canners. */
+/** Lifting out and cooling, alike for all canners: AIB 539 (2015) Guide 1. */
 final class OutSteps {
   private OutSteps() {}
 
-  static void addTo(SectionBuilder steps) {
+  static void addTo(SectionBuilder steps, StepWords words) {
     steps.act("out.lift");
     steps.act("out.towel");
     steps.act("out.leave");
-    steps.await("out.cool", Map.of(), steps.text("figure.cool", Map.of()));
+    steps.await("out.cool", words.figure("figure.cool"));
   }
 }

@@ -2,17 +2,15 @@ package jarwright.day;
 
 import jarwright.batch.AcidPerJar;
 import jarwright.batch.Batch;
-import jarwright.page.UnitWords;
-import jarwright.page.Wording;
+import jarwright.batch.SyrupNeed;
 import jarwright.plan.Cover;
+import jarwright.process.GelPoints;
 import jarwright.process.Headspace;
 import jarwright.process.PreparationStep;
 import jarwright.process.PreparationStep.Stage;
 import jarwright.process.SaltRule;
 import jarwright.quantity.MeasuredText;
 import jarwright.quantity.Rounding;
-import jarwright.quantity.Style;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,42 +20,43 @@ import java.util.Optional;
 final class PreparationSections {
   private final Batch batch;
   private final List<PreparationStep> preparation;
-  private final Wording words;
-  private final Style style;
+  private final GelPoints gelPoints;
+  private final CannerFigures canner;
+  private final StepWords words;
 
-  PreparationSections(Batch batch, List<PreparationStep> preparation, Wording words) {
+  PreparationSections(
+      Batch batch,
+      List<PreparationStep> preparation,
+      GelPoints gelPoints,
+      CannerFigures canner,
+      StepWords words) {
     this.batch = batch;
     this.preparation = preparation;
+    this.gelPoints = gelPoints;
+    this.canner = canner;
     this.words = words;
-    this.style = UnitWords.style(batch.kitchen().units(), words);
   }
 
   /** Work of an earlier day, where the product has any. */
   Optional<Section> ahead() {
-    SectionBuilder steps = new SectionBuilder("ahead", words, style);
+    SectionBuilder steps = new SectionBuilder("ahead", words);
     of(Stage.DAY_BEFORE).forEach(steps::add);
     return steps.isEmpty() ? Optional.empty() : Optional.of(steps.build());
   }
 
   Section produce() {
-    SectionBuilder steps = new SectionBuilder("produce", words, style);
-    batch
-        .syrup()
-        .ifPresent(
-            s ->
-                steps.act(
-                    "produce.syrup",
-                    Map.of(
-                        "sugar", s.sugar().text(style, Rounding.UP),
-                        "water", s.water().text(style, Rounding.UP)),
-                    Optional.of(words.text("cover." + s.syrup()))));
+    SectionBuilder steps = new SectionBuilder("produce", words);
+    batch.syrup().ifPresent(syrup -> addSyrup(steps, syrup));
     of(Stage.PRODUCE).forEach(steps::add);
     of(Stage.COOK).forEach(steps::add);
     return steps.build();
   }
 
   Section fill() {
-    SectionBuilder steps = new SectionBuilder("fill", words, style);
+    SectionBuilder steps = new SectionBuilder("fill", words);
+    if (canner.loads().size() > 1) {
+      steps.act("fill.load", Figure.of(Loads.text(canner.loads())));
+    }
     batch.acid().ifPresent(acid -> addAcid(steps, acid));
     batch
         .salt()
@@ -67,77 +66,97 @@ final class PreparationSections {
                     batch.product().salt().kind() == SaltRule.Kind.TASTE
                         ? "fill.salt"
                         : "fill.salt-fixed",
-                    salt.text(style, Rounding.NEAREST)));
+                    words.figure(style -> salt.text(style, Rounding.NEAREST))));
     for (PreparationStep step : preparation) {
-      if (step.stage() == Stage.FILL) {
-        if (step.kind() == PreparationStep.Kind.BUBBLES) {
-          addHeadspace(steps);
-          steps.act("fill.bubbles");
-        } else {
-          steps.add(step(step));
-        }
-      }
-    }
-    if (!releasesBubbles()) {
-      addHeadspace(steps);
-    }
-    steps.act("fill.rims");
-    steps.act("fill.lids");
-    return steps.build();
-  }
-
-  /** Steps of a canner routine that only this product has. */
-  List<Step> canner() {
-    return of(Stage.CANNER);
-  }
-
-  private void addAcid(SectionBuilder steps, AcidPerJar acid) {
-    String kind = words.text("acid." + acid.kind().name());
-    steps.perJar(
-        "fill.acid", Map.of("acid", kind), acid.each().text(style, Rounding.UP), acid.jars());
-  }
-
-  private void addHeadspace(SectionBuilder steps) {
-    for (Headspace space : batch.headspace()) {
-      String key = space.of().isEmpty() ? "fill.headspace" : "fill.headspace." + space.of();
-      steps.act(key, space.depth().text(style, Rounding.NEAREST));
-    }
-  }
-
-  private boolean releasesBubbles() {
-    return preparation.stream().anyMatch(p -> p.kind() == PreparationStep.Kind.BUBBLES);
-  }
-
-  private List<Step> of(Stage stage) {
-    List<Step> steps = new ArrayList<>();
-    for (PreparationStep step : preparation) {
-      if (step.stage() == stage) {
+      if (step.stage() == Stage.FILL && step.kind() != PreparationStep.Kind.BUBBLES) {
         steps.add(step(step));
       }
     }
-    return steps;
+    steps.gauge("fill.headspace", batch.headspace().stream().map(this::depth).toList());
+    if (preparation.stream().anyMatch(p -> p.kind() == PreparationStep.Kind.BUBBLES)) {
+      steps.act("fill.bubbles");
+    }
+    steps.act("fill.rims");
+    steps.act("fill.lids");
+    if (batch.process().isPressure()) {
+      stand(steps);
+    }
+    return steps.build();
   }
 
+  /** A pressure canner is loaded jar by jar; its own water is in it by then. */
+  private void stand(SectionBuilder steps) {
+    if (routine().fillsWater()) {
+      return;
+    }
+    if (canner.loads().size() == 1) {
+      steps.act("fill.stand", Figure.of(Loads.text(canner.loads())));
+    } else {
+      steps.act("fill.stand");
+    }
+  }
+
+  /** What this product does in its own way at the canner. */
+  Routine routine() {
+    return new Routine(of(Stage.CANNER), of(Stage.VENT));
+  }
+
+  private static void addSyrup(SectionBuilder steps, SyrupNeed syrup) {
+    steps.act(
+        "produce.syrup",
+        Map.of("sugar", "{" + syrup.sugar() + "}", "water", "{" + syrup.water() + "}"),
+        Optional.empty());
+  }
+
+  private void addAcid(SectionBuilder steps, AcidPerJar acid) {
+    steps.perJar(
+        "fill.acid",
+        Map.of("acid", words.text("acid." + acid.kind().name())),
+        words.figure(style -> acid.each().text(style, Rounding.UP)),
+        acid.jars());
+  }
+
+  private Step.Gauge.Depth depth(Headspace space) {
+    String to = space.of().isEmpty() ? "" : words.text("headspace." + space.of());
+    Figure figure = words.figure(style -> space.depth().text(style, Rounding.NEAREST));
+    return new Step.Gauge.Depth(to, figure, space.depth());
+  }
+
+  private List<Step> of(Stage stage) {
+    return preparation.stream().filter(p -> p.stage() == stage).map(this::step).toList();
+  }
+
+  /** Time runs where the text says how long something waits or stands on the fire. */
   private Step step(PreparationStep step) {
-    String text = written(step.text());
-    Optional<Caution> caution = step.caution().map(c -> new Caution(written(c)));
-    return step.kind() == PreparationStep.Kind.WAIT
-        ? new Step.Wait(text, Optional.empty(), caution)
-        : new Step.Action(text, Optional.empty(), caution);
+    Line line = written(step.text());
+    Optional<Caution> caution = step.caution().map(c -> new Caution(written(c).text()));
+    boolean timed =
+        step.kind() == PreparationStep.Kind.COOK && !step.text().times().isEmpty()
+            || step.kind() == PreparationStep.Kind.WAIT;
+    return timed
+        ? new Step.Wait(line, Optional.empty(), caution)
+        : new Step.Action(line, Optional.empty(), caution);
   }
 
-  private String written(MeasuredText text) {
+  private Line written(MeasuredText text) {
     Map<String, String> names = new LinkedHashMap<>();
     for (String name : text.names()) {
       names.put(name, named(name));
     }
-    return text.text(style, names);
+    return words.line(text, names);
   }
 
   private String named(String name) {
-    if (name.equals("liquid")) {
-      return words.text("cover." + batch.plan().cover().orElse(Cover.WATER).id());
-    }
-    throw new IllegalArgumentException("a step of " + batch.product().id() + " has {" + name + "}");
+    return switch (name) {
+      case "liquid" -> words.text("cover." + batch.plan().cover().orElse(Cover.WATER).id());
+      case "gel" ->
+          gelPoints
+              .nearest(batch.kitchen().altitude())
+              .map(t -> t.text(words.style(), Rounding.NEAREST))
+              .orElseGet(() -> words.text("gel.by-test"));
+      default ->
+          throw new IllegalArgumentException(
+              "a step of " + batch.product().id() + " has {" + name + "}");
+    };
   }
 }

@@ -1,38 +1,22 @@
 package jarwright.day;
 
 import jarwright.batch.Batch;
-import jarwright.page.UnitWords;
-import jarwright.page.Wording;
-import jarwright.process.Pack;
-import jarwright.quantity.GaugePressure;
-import jarwright.quantity.Rounding;
-import jarwright.quantity.Style;
-import jarwright.quantity.Temperature;
+import jarwright.process.Method;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Pressure canning with a dial or a weighted gauge: AIB 539 (2015) Guide 1. */
 final class PressureSections {
-  private static final Temperature RAW_PREHEAT = Temperature.fahrenheit(140);
-  private static final Temperature HOT_PREHEAT = Temperature.fahrenheit(180);
-
   private final Batch batch;
   private final CannerFigures canner;
-  private final List<Step> own;
-  private final Wording words;
-  private final Style style;
+  private final Routine own;
+  private final StepWords words;
 
-  /**
-   * @param own steps of a routine that only this product has; they stand in place of the usual
-   *     water and venting
-   */
-  PressureSections(Batch batch, CannerFigures canner, List<Step> own, Wording words) {
+  PressureSections(Batch batch, CannerFigures canner, Routine own, StepWords words) {
     this.batch = batch;
     this.canner = canner;
     this.own = own;
     this.words = words;
-    this.style = UnitWords.style(batch.kitchen().units(), words);
   }
 
   List<Section> sections() {
@@ -40,49 +24,48 @@ final class PressureSections {
   }
 
   private Section load() {
-    SectionBuilder steps = new SectionBuilder("canner", words, style);
-    if (own.isEmpty()) {
-      Temperature preheat = batch.pack() == Pack.RAW ? RAW_PREHEAT : HOT_PREHEAT;
-      steps.act("canner.water-pressure", canner.water());
-      steps.act("canner.preheat." + batch.pack(), preheat.text(style, Rounding.UP));
+    SectionBuilder steps = new SectionBuilder("canner", words);
+    if (own.fillsWater()) {
+      own.water().forEach(steps::add);
+      steps.act("canner.jars");
     }
-    steps.act("canner.jars", Loads.text(canner.loads()));
-    steps.act("canner.fasten");
+    steps.act("canner.fasten." + batch.method());
+    if (own.vents()) {
+      own.venting().forEach(steps::add);
+    } else {
+      steps.act("canner.steam");
+      steps.await("canner.vent", words.minutes(Vent.MINUTES));
+    }
+    steps.act("canner.close." + batch.method());
     return steps.build();
   }
 
   private Section clock() {
-    SectionBuilder steps = new SectionBuilder("clock", words, style);
-    GaugePressure pressure = batch.process().pressure().orElseThrow();
-    if (own.isEmpty()) {
-      steps.act("clock.steam");
-      steps.await("clock.vent", Map.of(), words.text("figure.minutes", Map.of("n", Vent.MINUTES)));
-    } else {
-      own.forEach(steps::add);
-    }
-    steps.act("clock.close." + batch.method());
-    steps.act("clock.pressure." + batch.method(), pressure.text(style));
+    SectionBuilder steps = new SectionBuilder("clock", words);
+    steps.act("clock.pressure." + batch.method());
     steps.add(
         new Step.Clock(
-            steps.text("step.clock.start." + batch.method(), Map.of()),
-            Optional.of(words.text("figure.minutes", Map.of("n", batch.process().minutes()))),
+            steps.line("clock.start." + batch.method(), Map.of()),
+            batch.process().minutes(),
+            batch.process().pressure().map(p -> words.figure(p::text)),
             ClockFields.pressure(words),
-            canner.loads().size(),
-            steps.cautionOf("clock.start-pressure")));
-    steps.act("clock.hold." + batch.method(), pressure.text(style));
+            canner.loads(),
+            words.caution("clock.start." + batch.method())));
+    steps.await("clock.hold." + batch.method());
     return steps.build();
   }
 
   private Section out() {
-    SectionBuilder steps = new SectionBuilder("out", words, style);
-    steps.await("out.depressurise", Map.of(), words.text("figure.zero"));
+    SectionBuilder steps = new SectionBuilder("out", words);
+    if (batch.method() == Method.DIAL_GAUGE) {
+      steps.await("out.depressurise.dial-gauge", Figure.of(words.text("figure.zero")));
+    } else {
+      steps.await("out.depressurise.weighted-gauge");
+    }
     steps.act("out.weight." + batch.method());
-    steps.await(
-        "out.wait-lid",
-        Map.of(),
-        words.text("figure.minutes", Map.of("n", Rest.AFTER_PRESSURE_MINUTES)));
+    steps.await("out.wait-lid", words.minutes(Rest.AFTER_PRESSURE_MINUTES));
     steps.act("out.unfasten");
-    OutSteps.addTo(steps);
+    OutSteps.addTo(steps, words);
     return steps.build();
   }
 }

@@ -5,9 +5,10 @@ import java.util.List;
 /**
  * The steps between two natural pauses.
  *
- * @param id names the section in the words and templates: {@code before}, {@code jars}, {@code
- *     produce}, {@code fill}, {@code canner}, {@code clock}, {@code out}, {@code next-day}, and
- *     {@code ahead} for work of an earlier day
+ * @param id names the section in the words and templates: {@code ahead}, {@code before}, {@code
+ *     jars}, {@code produce}, {@code fill}, {@code canner}, {@code clock}, {@code out}, {@code
+ *     next-day}; parts of a long one share it
+ * @param title as printed
  */
 public record Section(String id, String title, List<Step> steps) {
   public Section {

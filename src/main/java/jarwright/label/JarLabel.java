@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param product its name in the language of the print-out
  * @param packed empty where nobody knows the day
  * @param useBy the last day; of a jar in the refrigerator that day
- * @param facts of the process, one line each, in the order in which they may be left out: last first
+ * @param facts of the process, one line each, in the order in which they may be left out: last
+ *     first
  * @param coded the same for the QR code
  * @param link base address for the QR code; empty for plain words
  * @param coldDays days that a jar may stay in the refrigerator; empty for a jar of the shelf
@@ -85,8 +86,7 @@ public record JarLabel(
    * @param by the last day
    */
   public JarLabel cold(int days, LocalDate by) {
-    return new JarLabel(
-        jar, product, packed, new UseBy(by), facts, coded, link, Optional.of(days));
+    return new JarLabel(jar, product, packed, new UseBy(by), facts, coded, link, Optional.of(days));
   }
 
   private static List<String> facts(Batch batch, Wording words) {
@@ -126,8 +126,7 @@ public record JarLabel(
         .process()
         .pressure()
         .<Map<String, Object>>map(p -> Map.of("n", minutes, "psi", p.text(style)))
-        .orElseGet(
-            () -> Map.of("n", minutes, "method", words.text("method." + batch.method())));
+        .orElseGet(() -> Map.of("n", minutes, "method", words.text("method." + batch.method())));
   }
 
   private static List<String> coded(Batch batch, String product, Wording words) {

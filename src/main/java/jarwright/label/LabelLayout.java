@@ -138,8 +138,7 @@ record LabelLayout(
     Area code = new Area(w - SAFE / 2 - side, foot - side, side, side);
     Area name = new Area(SAFE, SAFE, w - 2 * SAFE, code.y() - SAFE);
     Area ids = new Area(SAFE, code.y() + SAFE / 2, code.x() - SAFE, foot - code.y() - SAFE / 2);
-    return new LabelLayout(
-        Arrangement.STACKED, name, ids, Optional.empty(), code, months, 0);
+    return new LabelLayout(Arrangement.STACKED, name, ids, Optional.empty(), code, months, 0);
   }
 
   private static LabelLayout tower(double w, double h) {
@@ -160,8 +159,7 @@ record LabelLayout(
     double side = Math.min(h - SAFE, MOST_CODE);
     Area code = new Area(left + front + SAFE, (h - side) / 2, side, side);
     Area name = new Area(left, SAFE, front, months.y() - GAP - SAFE);
-    Area ids =
-        new Area(code.right() + GAP, SAFE, w - SAFE - code.right() - GAP, h - 2 * SAFE);
+    Area ids = new Area(code.right() + GAP, SAFE, w - SAFE - code.right() - GAP, h - 2 * SAFE);
     Area facts = new Area(SAFE, SAFE, left - 2 * SAFE, h - 2 * SAFE);
     return new LabelLayout(
         Arrangement.AROUND,
@@ -199,7 +197,9 @@ record LabelLayout(
     return new LabelLayout(Arrangement.ROUND, name, ids, Optional.empty(), code, months, ring);
   }
 
-  /** The widest box that begins {@code up} above the middle of a disc and lies in its upper half. */
+  /**
+   * The widest box that begins {@code up} above the middle of a disc and lies in its upper half.
+   */
   private static Area chord(double middle, double radius, double up, double height) {
     double half = Math.sqrt(Math.max(0, radius * radius - up * up));
     return new Area(middle - half, middle - up, 2 * half, height);

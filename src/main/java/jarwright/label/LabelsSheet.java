@@ -136,8 +136,7 @@ public final class LabelsSheet {
             + size(stock.labelWidth(), stock.labelHeight())
             + " have no room for a code that can be scanned and type that can be read",
         "a label of this form needs "
-            + size(
-                Math.ceil(grow * stock.labelWidth()), Math.ceil(grow * stock.labelHeight())));
+            + size(Math.ceil(grow * stock.labelWidth()), Math.ceil(grow * stock.labelHeight())));
   }
 
   private static String size(double w, double h) {

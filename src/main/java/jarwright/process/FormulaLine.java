@@ -1,6 +1,7 @@
 package jarwright.process;
 
 import jarwright.quantity.Fraction;
+import java.util.List;
 
 /**
  * One ingredient of a fixed formula.
@@ -12,6 +13,10 @@ import jarwright.quantity.Fraction;
  */
 public record FormulaLine(
     String ingredient, Fraction least, Fraction most, String unit, String note) {
+  private static final String PER_JAR = "per jar";
+  private static final List<String> ACIDS =
+      List.of("vinegar", "lemon juice", "lime juice", "lemon or lime juice", "citric acid");
+
   public FormulaLine {
     if (least.signum() < 0 || most.compareTo(least) < 0) {
       throw new IllegalArgumentException(
@@ -23,7 +28,21 @@ public record FormulaLine(
     return most.signum() == 0;
   }
 
+  /** Whether the ingredient is one of the acids of known strength that make the food safe. */
+  public boolean isAcid() {
+    return ACIDS.stream().anyMatch(ingredient::contains);
+  }
+
+  /** Whether the amount may not be changed, not even a little. */
+  public boolean isFixed() {
+    return isAcid() || note.contains("reduce") || note.contains("do not increase");
+  }
+
+  /** So many times the amount; what is counted by the jar stays as it is. */
   public FormulaLine times(int factor) {
+    if (unit.equals(PER_JAR)) {
+      return this;
+    }
     return new FormulaLine(ingredient, least.times(factor), most.times(factor), unit, note);
   }
 }

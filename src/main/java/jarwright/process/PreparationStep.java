@@ -23,7 +23,10 @@ public record PreparationStep(
     PRODUCE,
     COOK,
     FILL,
-    CANNER
+    /** A canner's water of this product alone, in place of the usual one. */
+    CANNER,
+    /** A venting of this product alone, in place of the usual one. */
+    VENT
   }
 
   /** What the step asks of the cook. */

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A sentence whose amounts stand in braces, so that they can be written in any units: {@code Cut
@@ -31,6 +32,10 @@ public final class MeasuredText {
   private interface Part {
     String text(Style style, Map<String, String> names);
 
+    default boolean isAmount() {
+      return true;
+    }
+
     default Optional<TimeSpan> time() {
       return Optional.empty();
     }
@@ -40,10 +45,22 @@ public final class MeasuredText {
     }
   }
 
+  /**
+   * A run of the written text.
+   *
+   * @param amount whether it was written from braces, so that it may be set to catch the eye
+   */
+  public record Run(String text, boolean amount) {}
+
   private record Words(String words) implements Part {
     @Override
     public String text(Style style, Map<String, String> names) {
       return words;
+    }
+
+    @Override
+    public boolean isAmount() {
+      return false;
     }
   }
 
@@ -157,9 +174,15 @@ public final class MeasuredText {
 
   /** The text as printed. */
   public String text(Style style, Map<String, String> names) {
-    StringBuilder out = new StringBuilder();
-    parts.forEach(p -> out.append(p.text(style, names)));
-    return out.toString();
+    return runs(style, names).stream().map(Run::text).collect(Collectors.joining());
+  }
+
+  /** The text as printed, its amounts apart from its words; joined they are {@link #text}. */
+  public List<Run> runs(Style style, Map<String, String> names) {
+    return parts.stream()
+        .map(p -> new Run(p.text(style, names), p.isAmount()))
+        .filter(r -> !r.text().isEmpty())
+        .toList();
   }
 
   /** With its braces, as {@link #parse} reads it. */

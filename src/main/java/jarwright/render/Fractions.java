@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Sets {@code 1 1/2} with a small raised numerator and a small denominator. */
+/** Sets {@code 1 1/2} and {@code 1-1/2} with a small raised numerator and a small denominator. */
 final class Fractions {
   private static final Pattern FRACTION =
       Pattern.compile("(?<![\\d/])(\\d{1,2})/(\\d{1,2})(?![\\d/])");
+  private static final Pattern MIXED = Pattern.compile("(.*\\D)?\\d+[ -]");
   private static final double SMALL = 0.64;
 
   private Fractions() {}
@@ -24,9 +25,9 @@ final class Fractions {
     int done = 0;
     while (matcher.find()) {
       String before = text.substring(done, matcher.start());
-      boolean mixed = before.endsWith(" ") && before.strip().matches("(.*\\D)?\\d+");
+      boolean mixed = MIXED.matcher(before).matches();
       if (!before.isBlank() || (!mixed && !before.isEmpty())) {
-        String shown = mixed ? before.stripTrailing() : before;
+        String shown = mixed ? before.substring(0, before.length() - 1) : before;
         pieces.add(new Piece.Words(shown, face, size, style.tone(), 0, leading, glue));
       }
       if (mixed) {

@@ -32,8 +32,7 @@ record Picture(double x, double y, double w, double h, String alt, List<Canvas.I
     if (alt.isEmpty()) {
       side.artifact(paint);
     } else {
-      side.tags()
-          .figure(alt, () -> side.bounds(left + x, top + y, w, h), side.content(), paint);
+      side.tags().figure(alt, () -> side.bounds(left + x, top + y, w, h), side.content(), paint);
     }
   }
 }

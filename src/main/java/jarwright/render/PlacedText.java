@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Words placed on a canvas: anchored to a point, or fitted into a box. Fitting sets them as large
- * as they go between {@code size} and {@code min}; parts that may be dropped are, the highest {@code
- * drop} first, when all together would be smaller than {@code drop-below}.
+ * as they go between {@code size} and {@code min}; parts that may be dropped are, the highest
+ * {@code drop} first, when all together would be smaller than {@code drop-below}.
  */
 final class PlacedText implements Canvas.Item {
   private static final double STEP = 0.25;

@@ -17,10 +17,13 @@ final class Section implements Flow.Frames {
   private final double right;
   private final double bottom;
   private final double left;
+  private final double binding;
   private final int columns;
   private final double gap;
   private final Style style;
   private final List<PdfTemplate> forms = new ArrayList<>();
+  private final List<Double> edges = new ArrayList<>();
+  private List<Canvas.Item> ground = List.of();
   private Stack header;
   private Stack footer;
   private Side side;
@@ -34,6 +37,7 @@ final class Section implements Flow.Frames {
     right = element.mm("right", margin);
     bottom = element.mm("bottom", margin);
     left = element.mm("left", margin);
+    binding = element.mm("binding", 0);
     turned = element.yes("turned", false);
     newSheet = element.choice("starts", "side", "side", "sheet").equals("sheet");
     columns = element.whole("columns", 1, 1, 6);
@@ -52,6 +56,14 @@ final class Section implements Flow.Frames {
     Markup markup = blocks.markup();
     for (Element child = markup.child(element); child != null; child = markup.child(element)) {
       switch (child.name()) {
+        case "ground" -> {
+          if (body || !ground.isEmpty()) {
+            throw child.fault("a <section> has one <ground>, before the <body>");
+          }
+          Style inner = style.read(child);
+          child.done();
+          ground = new Canvas(markup, new QrCodes()).read(child, inner.aligned("left"));
+        }
         case "header" -> header = running(child, body || header != null);
         case "footer" -> footer = running(child, body || footer != null);
         case "body" -> {
@@ -65,7 +77,7 @@ final class Section implements Flow.Frames {
           blocks.read(child, inner, flow);
           flow.finish();
         }
-        default -> throw child.notHere(element, "header", "footer", "body");
+        default -> throw child.notHere(element, "ground", "header", "footer", "body");
       }
     }
     if (!body) {
@@ -107,33 +119,45 @@ final class Section implements Flow.Frames {
   }
 
   private Flow.Frame frame() {
-    double wide = pages.width(turned) - left - right;
+    double wide = wide();
     double each = (wide - gap * (columns - 1)) / columns;
     double above = header == null ? 0 : header.height(wide) + Units.pt(3);
     double below = footer == null ? 0 : footer.height(wide) + Units.pt(3);
-    double x = left + column * (each + gap);
+    double x = edge() + column * (each + gap);
     return new Flow.Frame(side, x, top + above, each, side.height() - bottom - below);
   }
 
+  private double wide() {
+    return pages.width(turned) - left - right - binding;
+  }
+
+  /** Where the column begins: fronts are bound at the left, backs at the right. */
+  private double edge() {
+    return pages.count() % 2 == 1 ? left + binding : left;
+  }
+
   private void addForm() {
-    if (header != null || footer != null) {
+    if (header != null || footer != null || !ground.isEmpty()) {
       forms.add(pages.addForm(turned));
+      edges.add(edge());
     }
   }
 
   private void fillForms() {
-    double wide = pages.width(turned) - left - right;
+    double wide = wide();
     for (int i = 0; i < forms.size(); i++) {
+      double edge = edges.get(i);
       Side form = pages.onForm(forms.get(i), turned, new PageCount(i + 1, forms.size()));
       form.tags()
           .untagged(
               () -> {
+                ground.forEach(item -> item.paint(form, edge, top));
                 if (header != null) {
-                  header.paint(form, left, top, wide);
+                  header.paint(form, edge, top, wide);
                 }
                 if (footer != null) {
                   double y = form.height() - bottom - footer.height(wide);
-                  footer.paint(form, left, y, wide);
+                  footer.paint(form, edge, y, wide);
                 }
               });
     }

@@ -63,6 +63,15 @@ final class Stack implements Block {
         : 0;
   }
 
+  /**
+   * The width that its words would take on one line, if it is one paragraph; else no width fits.
+   */
+  double natural() {
+    return blocks.size() == 1 && blocks.get(0) instanceof Paragraph words
+        ? words.natural()
+        : Double.MAX_VALUE;
+  }
+
   @Override
   public void paint(Side side, double x, double top, double width) {
     double y = top;

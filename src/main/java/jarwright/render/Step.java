@@ -29,7 +29,7 @@ final class Step implements Block {
   private final double above;
   private final Style style;
   private final Paragraph number;
-  private final Stack body;
+  private final StepBody body;
   private double below;
 
   Step(
@@ -49,9 +49,10 @@ final class Step implements Block {
     keep = element.yes("keep", false);
     style = outer.read(element);
     String label = element.text("label", look.numbered() ? number + "." : "");
+    Response response = Response.read(element, style);
     element.done();
     this.number = label.isEmpty() ? null : label(label);
-    body = blocks.stack(element, style, false);
+    body = StepBody.read(blocks, element, style, response);
   }
 
   private Paragraph label(String text) {

@@ -1,0 +1,61 @@
+package jarwright.checklist;
+
+import jarwright.day.Caution;
+import jarwright.day.Figure;
+import jarwright.day.Line;
+import jarwright.day.Section;
+import jarwright.day.Step;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Sections and steps as a template takes them. */
+final class StepView {
+  private StepView() {}
+
+  static Map<String, Object> section(Section section) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("id", section.id());
+    view.put("title", section.title());
+    view.put("steps", section.steps().stream().map(StepView::step).toList());
+    return view;
+  }
+
+  private static Map<String, Object> step(Step step) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("kind", step.kind().name().toLowerCase(Locale.ROOT));
+    view.put("runs", runs(step.line()));
+    view.put("figure", FigureView.of(step.figure().orElse(Figure.of(""))));
+    view.put("caution", step.caution().map(Caution::text).orElse(""));
+    if (step instanceof Step.PerJar tally) {
+      view.put("jars", tally.jars());
+    } else if (step instanceof Step.Gauge gauge) {
+      view.put("depths", gauge.depths().stream().map(StepView::depth).toList());
+    } else if (step instanceof Step.WriteIn record) {
+      view.put("fields", record.fields());
+    } else if (step instanceof Step.Clock clock) {
+      view.put("minutes", clock.minutes());
+      view.put("pressure", FigureView.of(clock.pressure().orElse(Figure.of(""))));
+      view.put("fields", clock.fields());
+      view.put("loads", clock.loads());
+    }
+    return view;
+  }
+
+  private static List<Map<String, Object>> runs(Line line) {
+    return line.runs().stream()
+        .map(r -> Map.<String, Object>of("text", r.text(), "amount", r.amount()))
+        .toList();
+  }
+
+  private static Map<String, Object> depth(Step.Gauge.Depth depth) {
+    Map<String, Object> view = new LinkedHashMap<>(FigureView.of(depth.figure()));
+    view.put("to", depth.to());
+    view.put(
+        "mm",
+        depth.depth().inMillimetres().numerator().doubleValue()
+            / depth.depth().inMillimetres().denominator().doubleValue());
+    return view;
+  }
+}

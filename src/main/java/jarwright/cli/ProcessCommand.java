@@ -1,0 +1,203 @@
+package jarwright.cli;
+
+import jarwright.files.PlanReader;
+import jarwright.files.ProcessListing;
+import jarwright.files.ProcessTables;
+import jarwright.files.UntestedRows;
+import jarwright.plan.Kitchen;
+import jarwright.problem.Nearest;
+import jarwright.problem.Place;
+import jarwright.problem.Refused;
+import jarwright.process.JarSize;
+import jarwright.process.Method;
+import jarwright.process.Pack;
+import jarwright.process.ProcessBook;
+import jarwright.process.Product;
+import jarwright.process.ProductSearch;
+import jarwright.process.TableRow;
+import jarwright.process.Untested;
+import jarwright.quantity.Altitude;
+import jarwright.quantity.Style;
+import jarwright.quantity.Units;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.cli.Options;
+
+/** Looks the tested processes up. */
+final class ProcessCommand implements Command {
+  private static final String PRODUCT = "product";
+  private static final String PACK = "pack";
+  private static final String JAR = "jar";
+  private static final String METHOD = "method";
+  private static final String ALTITUDE = "altitude";
+  private static final String FORMAT = "format";
+  private static final String ALL = "all";
+  private static final List<String> FORMATS = List.of("text", "csv", "json");
+  private static final int MOST_TABLES = 6;
+
+  /** Above this one state service prints longer boiling-water times than the guide. */
+  private static final int ASK_ABOVE_FEET = 8_000;
+
+  @Override
+  public String name() {
+    return "process";
+  }
+
+  @Override
+  public String arguments() {
+    return "[WORD…]";
+  }
+
+  @Override
+  public String summary() {
+    return "look tested processes up, as in: process raw peaches quart";
+  }
+
+  @Override
+  public Options options() {
+    return new Options()
+        .addOption(CommonOptions.withValue(null, PRODUCT, "ID", "this product alone"))
+        .addOption(CommonOptions.withValue(null, PACK, "PACK", "raw or hot"))
+        .addOption(CommonOptions.withValue(null, JAR, "JAR", String.join(", ", JarSize.ids())))
+        .addOption(CommonOptions.withValue(null, METHOD, "METHOD", String.join(", ", Method.ids())))
+        .addOption(CommonOptions.withValue(null, ALTITUDE, "ALTITUDE", "as 420 m or 5,400 ft"))
+        .addOption(CommonOptions.withValue(null, FORMAT, "FORMAT", String.join(", ", FORMATS)))
+        .addOption(CommonOptions.flag(ALL, "every row there is"));
+  }
+
+  @Override
+  public void run(Call call) throws Usage, Refused, IOException {
+    String format = oneOf(call, FORMAT, FORMATS).orElse(FORMATS.get(0));
+    ProcessBook book = ProcessTables.ofProgram().book();
+    ProcessWords words = ProcessWords.of(call.arguments());
+    Filter filter = filter(call, words);
+    List<Product> products = new ArrayList<>(products(call, book, words));
+    List<TableRow> rows = new ArrayList<>();
+    for (Product product : products) {
+      book.rows(product.id()).stream().filter(filter::fits).forEach(rows::add);
+    }
+    if (!rows.isEmpty()) {
+      products.removeIf(p -> rows.stream().noneMatch(r -> r.productId().equals(p.id())));
+    }
+    switch (format) {
+      case "csv" -> call.out().print(ProcessListing.csv(rows));
+      case "json" -> call.out().print(ProcessListing.json(rows));
+      default -> print(call, products, rows);
+    }
+  }
+
+  /** What a row must be to be shown; an empty wish fits all. */
+  private record Filter(Optional<Pack> pack, Optional<JarSize> jar, List<Method> methods) {
+    boolean fits(TableRow row) {
+      return pack.map(row.pack()::covers).orElse(true)
+          && jar.map(j -> row.jar() == j).orElse(true)
+          && (methods.isEmpty() || methods.contains(row.method()));
+    }
+  }
+
+  private static Filter filter(Call call, ProcessWords words) throws Usage {
+    Optional<Pack> pack = oneOf(call, PACK, Pack.choices()).flatMap(Pack::named);
+    Optional<JarSize> jar = oneOf(call, JAR, JarSize.ids()).flatMap(JarSize::named);
+    Optional<Method> method = oneOf(call, METHOD, Method.ids()).flatMap(Method::named);
+    return new Filter(
+        pack.or(words::pack), jar.or(words::jar), method.map(List::of).orElse(words.methods()));
+  }
+
+  private static List<Product> products(Call call, ProcessBook book, ProcessWords words)
+      throws Usage, Refused, IOException {
+    if (call.has(ALL)) {
+      return book.products();
+    }
+    if (call.value(PRODUCT).isPresent()) {
+      String id = call.value(PRODUCT).get();
+      List<String> ids = book.products().stream().map(Product::id).toList();
+      return List.of(
+          book.product(id)
+              .orElseThrow(
+                  () ->
+                      new Usage(
+                          "there is no product \""
+                              + id
+                              + "\""
+                              + Nearest.to(id, ids)
+                                  .map(n -> "; did you mean " + n + "?")
+                                  .orElse(""))));
+    }
+    if (words.product().isEmpty()) {
+      throw new Usage("process needs words, as in: jarwright process raw peaches quart; or --all");
+    }
+    List<Product> found = new ProductSearch(book.products()).find(words.product());
+    Optional<Untested> untested =
+        UntestedRows.read().stream().filter(u -> u.isCalled(words.product())).findFirst();
+    if (untested.isPresent() && found.stream().noneMatch(p -> p.id().equals(words.product()))) {
+      Untested way = untested.get();
+      throw new Refused(
+          Place.wholeFile(words.product()),
+          way.what() + ": no tested process. " + way.why() + " (" + way.source() + ")",
+          "instead: " + way.instead());
+    }
+    if (found.isEmpty()) {
+      throw new Refused(
+          Place.wholeFile(words.product()),
+          "no product of the tables has such a name",
+          "what has no tested process is not safe to can: freeze or refrigerate it, and ask your"
+              + " local extension service");
+    }
+    return found;
+  }
+
+  private static void print(Call call, List<Product> products, List<TableRow> rows)
+      throws Refused, IOException {
+    Optional<Altitude> altitude = altitude(call);
+    boolean listed = products.size() > MOST_TABLES;
+    for (Product product : products) {
+      List<TableRow> own = rows.stream().filter(r -> r.productId().equals(product.id())).toList();
+      if (listed) {
+        call.out().println(product.id() + "  " + product.name());
+      } else if (own.isEmpty()) {
+        call.out()
+            .println(product.name() + ": nothing tested for that; leave pack, jar or method out");
+      } else {
+        call.out().println(new ProcessText(product, altitude).text(own));
+      }
+    }
+    if (altitude.isPresent() && !listed) {
+      call.out().println("* your altitude, " + altitude.get().text(Style.english(Units.BOTH)));
+      if (altitude.get().feetRoundedUp() > ASK_ABOVE_FEET) {
+        call.out()
+            .println(
+                "Above 8,000 ft no dial-gauge pressure is tested, and one state service boils longer"
+                    + " than the guide: ask yours.");
+      }
+    }
+    call.out().println(Help.CAUTION);
+  }
+
+  /** The option's altitude, else the household's. */
+  private static Optional<Altitude> altitude(Call call) throws Refused, IOException {
+    if (call.value(ALTITUDE).isPresent()) {
+      String text = call.value(ALTITUDE).get();
+      try {
+        return Optional.of(Altitude.parse(text));
+      } catch (IllegalArgumentException e) {
+        throw new Refused(
+            Place.wholeFile("--altitude " + text), e.getMessage(), "write 420 m or 5,400 ft");
+      }
+    }
+    Optional<Path> kitchen = PlanRun.kitchenFile(call);
+    return kitchen.isPresent()
+        ? Optional.of(PlanReader.readKitchen(kitchen.get())).map(Kitchen::altitude)
+        : Optional.empty();
+  }
+
+  private static Optional<String> oneOf(Call call, String option, List<String> known) throws Usage {
+    Optional<String> word = call.value(option);
+    if (word.isPresent() && !known.contains(word.get())) {
+      throw new Usage("--" + option + " " + word.get() + ": " + Nearest.remedy(word.get(), known));
+    }
+    return word;
+  }
+}

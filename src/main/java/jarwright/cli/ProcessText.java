@@ -1,0 +1,154 @@
+package jarwright.cli;
+
+import jarwright.process.AcidKind;
+import jarwright.process.AltitudeBand;
+import jarwright.process.Headspace;
+import jarwright.process.HeadspaceRule;
+import jarwright.process.Product;
+import jarwright.process.TableRow;
+import jarwright.process.TestedProcess;
+import jarwright.quantity.Altitude;
+import jarwright.quantity.Rounding;
+import jarwright.quantity.Style;
+import jarwright.quantity.Units;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** A product's tested processes as a small table, a column for each band of altitude. */
+final class ProcessText {
+  private static final int FIRST = 37;
+  private static final int COLUMN = 16;
+  private static final String OWN = "*";
+
+  private final Product product;
+  private final Optional<Altitude> altitude;
+  private final StringBuilder out = new StringBuilder();
+
+  /**
+   * @param altitude the kitchen's, whose band is marked; empty where nobody said
+   */
+  ProcessText(Product product, Optional<Altitude> altitude) {
+    this.product = product;
+    this.altitude = altitude;
+  }
+
+  /** The lines, each ended. */
+  String text(List<TableRow> rows) {
+    out.append(product.name()).append("  (").append(product.id()).append(")\n");
+    Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables = tables(rows);
+    tables.forEach(
+        (bands, settings) -> {
+          heading(bands);
+          settings.forEach((setting, cells) -> line(setting, bands, cells));
+        });
+    product.headspace().cases().forEach(this::headspace);
+    if (product.acid().needsChoice()) {
+      out.append("  acid in every jar: ")
+          .append(String.join(" or ", product.acid().choices().stream().map(AcidKind::id).toList()))
+          .append('\n');
+    }
+    if (!product.note().isEmpty()) {
+      out.append("  note: ").append(product.note()).append('\n');
+    }
+    out.append("  source: ")
+        .append(
+            rows.stream().map(r -> r.source().place()).distinct().collect(Collectors.joining("; ")))
+        .append('\n');
+    return out.toString();
+  }
+
+  /**
+   * Rows that share their bands share a table; a setting with several pressures has a line each.
+   */
+  private static Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables(List<TableRow> rows) {
+    Map<String, List<TableRow>> settings = new LinkedHashMap<>();
+    for (TableRow row : rows) {
+      String setting = row.method() + ", " + row.pack() + ", " + row.jar();
+      int option = 1;
+      while (settings.getOrDefault(key(setting, option), List.of()).stream()
+          .anyMatch(r -> r.band().equals(row.band()))) {
+        option++;
+      }
+      settings.computeIfAbsent(key(setting, option), s -> new ArrayList<>()).add(row);
+    }
+    Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables = new LinkedHashMap<>();
+    settings.forEach(
+        (setting, cells) -> {
+          List<AltitudeBand> bands =
+              List.copyOf(new TreeSet<>(cells.stream().map(TableRow::band).toList()));
+          tables.computeIfAbsent(bands, b -> new LinkedHashMap<>()).put(setting, cells);
+        });
+    return tables;
+  }
+
+  private static String key(String setting, int option) {
+    return option == 1 ? setting : setting + " (or " + option + ")";
+  }
+
+  private void heading(List<AltitudeBand> bands) {
+    out.append(padded("  ft", FIRST));
+    bands.forEach(b -> out.append(padded(name(b) + mark(b), COLUMN)));
+    end();
+  }
+
+  private void line(String setting, List<AltitudeBand> bands, List<TableRow> cells) {
+    out.append(padded("  " + setting, FIRST));
+    for (AltitudeBand band : bands) {
+      String cell =
+          cells.stream()
+              .filter(r -> r.band().equals(band))
+              .map(ProcessText::cell)
+              .findFirst()
+              .orElse("");
+      out.append(padded(cell + mark(band), COLUMN));
+    }
+    end();
+  }
+
+  private static String cell(TableRow row) {
+    return row.process().map(ProcessText::cell).orElse("no");
+  }
+
+  private static String cell(TestedProcess process) {
+    String held = process.pressure().map(p -> p.inPsi() + " psi ").orElse("");
+    return held + process.minutes() + " min";
+  }
+
+  private String mark(AltitudeBand band) {
+    return altitude.map(a -> band.holds(a.feetRoundedUp())).orElse(false) ? " " + OWN : "";
+  }
+
+  private static String name(AltitudeBand band) {
+    return band.toFeet().isPresent()
+        ? String.format(Locale.ROOT, "%,d–%,d", band.fromFeet(), band.toFeet().getAsInt())
+        : String.format(Locale.ROOT, "%,d+", band.fromFeet());
+  }
+
+  private void headspace(HeadspaceRule.Case one) {
+    Headspace space = one.headspace();
+    String when = one.when().isEmpty() ? "" : " (" + one.when().replace('-', ' ') + ")";
+    out.append("  headspace: ")
+        .append(space.depth().text(Style.english(Units.BOTH), Rounding.NEAREST))
+        .append(when)
+        .append('\n');
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(1, width - text.length()));
+  }
+
+  private void end() {
+    int last = out.length();
+    while (out.charAt(last - 1) == ' ') {
+      last--;
+    }
+    out.setLength(last);
+    out.append('\n');
+  }
+}

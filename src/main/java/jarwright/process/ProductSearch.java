@@ -1,0 +1,74 @@
+package jarwright.process;
+
+import jarwright.problem.Nearest;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Finds products by the words that a cook uses for them. */
+public final class ProductSearch {
+  private static final int SHORTEST_STEM = 4;
+  private static final Set<String> EMPTY_WORDS =
+      Set.of("and", "or", "in", "no", "of", "the", "with", "for", "by", "a", "added");
+
+  private final List<Product> products;
+
+  public ProductSearch(List<Product> products) {
+    this.products = List.copyOf(products);
+  }
+
+  /** A product and how many of the asked words it has. */
+  private record Hit(Product product, int shared, int words) {}
+
+  /** The products that share the most words with what is asked for, the plainest name first. */
+  public List<Product> find(String asked) {
+    List<String> wanted = words(asked).distinct().toList();
+    List<Hit> hits = new ArrayList<>();
+    for (Product product : products) {
+      List<String> own = words(product.id() + " " + product.name()).distinct().toList();
+      int shared =
+          (int) wanted.stream().filter(w -> own.stream().anyMatch(o -> alike(w, o))).count();
+      if (shared > 0) {
+        hits.add(new Hit(product, shared, own.size()));
+      }
+    }
+    int best = hits.stream().mapToInt(Hit::shared).max().orElse(0);
+    return hits.stream()
+        .filter(h -> h.shared() == best)
+        .sorted(Comparator.comparingInt(Hit::words).thenComparing(h -> h.product().id()))
+        .map(Hit::product)
+        .toList();
+  }
+
+  private static Stream<String> words(String text) {
+    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"))
+        .filter(w -> w.length() > 1 && !EMPTY_WORDS.contains(w))
+        .map(ProductSearch::stem);
+  }
+
+  /** Plurals fall together with their singulars. */
+  private static String stem(String word) {
+    if (word.endsWith("ies") && word.length() > SHORTEST_STEM) {
+      return word.substring(0, word.length() - 3) + "y";
+    }
+    if (word.endsWith("oes")) {
+      return word.substring(0, word.length() - 2);
+    }
+    return word.endsWith("s") && word.length() > 3 ? word.substring(0, word.length() - 1) : word;
+  }
+
+  private static boolean alike(String wanted, String own) {
+    return own.equals(wanted)
+        || (wanted.length() >= SHORTEST_STEM && own.startsWith(wanted))
+        || (own.length() >= SHORTEST_STEM && wanted.startsWith(own))
+        || mistyped(wanted, own);
+  }
+
+  private static boolean mistyped(String wanted, String own) {
+    return Math.min(wanted.length(), own.length()) > SHORTEST_STEM
+        && Nearest.to(wanted, List.of(own)).isPresent();
+  }
+}
