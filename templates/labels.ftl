@@ -6,6 +6,7 @@
   areas    where things stand on a label of this stock, in mm from its upper left corner:
              arrangement   beside | stacked | tower | around | round
              name, ids, code, months   each with x, y, w, h;  facts the same, if there is room beside the ids
+             together      yes on a small round label, where name and ids are one area
              ring          width of a round label's ring of months; else 0
              dial          the twelve months of that ring: from, to in degrees clockwise from straight up; x, y of the letter
   labels   of each jar:
@@ -17,27 +18,28 @@
              cold, days          yes for a jar that belongs in the refrigerator, and for how many days; else no, 0
              codes               texts for the code, the richest first -->
 <#assign name = areas.name, ids = areas.ids, code = areas.code, months = areas.months, round = areas.ring gt 0>
+<#assign along = round?then("center", "left")>
 <#-- Points in a millimetre. -->
 <#assign pt = 72 / 25.4>
-<#assign titleSize = [[name.h * pt * 0.82, 36]?min, 6]?max, small = [[ids.h * pt / 3.5, 12]?min, 6.5]?max>
+<#assign titleSize = [[name.h * pt * 0.82, 36]?min, 6]?max, small = [[ids.h * pt / (ids.h lt 12 && areas.facts??)?then(3.5, 4.6), ids.w * pt / 8.6, 12]?min, 6.5]?max>
 
 <#-- A ruler of months: the month in question opens out of it, black, with the year at the end. -->
 <#macro ruler month year>
-  <#local s = months.h, yearW = s * 2.35, tab = s * 2.4, step = (months.w - yearW - s * 0.25 - tab) / 11>
+  <#local s = months.h, yearW = s * 2.35, tab = s * 2.2, step = (months.w - yearW - s * 0.25 - tab) / 11>
   <#if step lt s * 0.42><@rows month year/><#return></#if>
   <picture x="${months.x}" y="${months.y}" w="${months.w}" h="${s}" alt="${word("label.month.alt", {"month": word("month." + month), "year": year})}">
     <#list 1..12 as m>
       <#local left = (m lte month)?then((m - 1) * step, (m - 2) * step + tab)>
       <#if m == month>
         <rect x="${left}" y="0" w="${tab}" h="${s}" fill="black"/>
-        <text x="${left}" y="0" w="${tab}" h="${s}" size="${s * pt * 0.8}" min="6" b="yes" ink="white" align="center" valign="middle" wrap="no">${word("month.short." + m)?upper_case}</text>
+        <text x="${left}" y="0" w="${tab}" h="${s}" size="${s * pt * 0.95}" min="6" leading="1" b="yes" ink="white" align="center" valign="middle" wrap="no">${word("month.short." + m)?upper_case}</text>
       <#else>
         <text x="${left}" y="${s * 0.26}" w="${step}" h="${s * 0.66}" size="${[s * pt * 0.54, 6]?max}" min="6" align="center" valign="middle" wrap="no">${word("label.letter." + m)}</text>
       </#if>
     </#list>
     <#local end = 11 * step + tab>
     <line x1="0" y1="${s - 0.15}" x2="${end}" y2="${s - 0.15}" line="0.9"/>
-    <text x="${months.w - yearW}" y="0" w="${yearW}" h="${s}" size="${s * pt * 0.98}" min="6" b="yes" align="right" valign="middle" wrap="no">${year}</text>
+    <text x="${months.w - yearW}" y="0" w="${yearW}" h="${s}" size="${s * pt}" min="6" leading="1" b="yes" align="right" valign="middle" wrap="no">${year}</text>
   </picture>
 </#macro>
 
@@ -48,7 +50,7 @@
     <#list 1..12 as m>
       <#local left = ((m - 1) % 6) * step, top = (m gt 6)?then(row, 0)>
       <rect x="${left}" y="${top}" w="${step}" h="${row}"<#if m == month> fill="black"<#else> line="0.5"</#if>/>
-      <text x="${left}" y="${top}" w="${step}" h="${row}" size="${[row * pt * 0.8, 6]?max}" min="6" b="${(m == month)?string("yes", "no")}" ink="${(m == month)?string("white", "black")}" align="center" valign="middle" wrap="no">${word("label.letter." + m)}</text>
+      <text x="${left}" y="${top}" w="${step}" h="${row}" size="${[[row * pt * 0.8, step * pt]?min, 6]?max}" min="6" b="${(m == month)?string("yes", "no")}" ink="${(m == month)?string("white", "black")}" align="center" valign="middle" wrap="no">${word("label.letter." + m)}</text>
     </#list>
     <text x="${months.w - yearW}" y="0" w="${yearW}" h="${s}" size="${s * pt}" min="6" b="yes" align="right" valign="middle" wrap="no">${year}</text>
   </picture>
@@ -87,26 +89,27 @@
   </#if>
 </#macro>
 
-<#macro who label><part b="yes">${label.jar}</part><#if label.cold><part>${count("label.cold.within", label.days)}</part><part>${word("label.cold.by", {"date": label.useBy})}</part><#else><part>${word("label.use-by", {"date": label.useBy})}</part></#if><#if label.packed?has_content><part drop="5">${word("label.packed", {"date": label.packed})}</part></#if></#macro>
+<#macro who label><part b="yes"><keep>${label.jar}</keep></part><#if label.cold><part><keep>${count("label.cold.within", label.days)}</keep></part><part><keep>${word("label.cold.by", {"date": label.useBy})}</keep></part><#else><part><keep>${word("label.use-by", {"date": label.useBy})}</keep></part></#if><#if label.packed?has_content><part drop="5"><keep>${word("label.packed", {"date": label.packed})}</keep></part></#if></#macro>
 
 <#macro facts label><#list label.facts as f><part drop="${10 + f?index}">${f}</part></#list></#macro>
 
-<#-- All words of a round label in one box, so that a long name takes from the rest and not from its own size. -->
+<#-- All words of a small round label in one box, so that a long name takes from the rest and not from its own size. -->
 <#macro inside label>
   <#local big = [name.h * pt * 0.3, 24]?min, small = [[name.h * pt * 0.13, 11]?min, 6.5]?max>
-  <text x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${big}" min="6" drop-below="${[big * 0.75, 6]?max}" leading="1.03" align="center" valign="middle"><part b="yes">${label.title}</part><#if label.rest?has_content><part scale="0.6" drop="6">${label.rest}</part></#if><#if label.note?has_content><part scale="0.45" drop="20">${label.note}</part></#if><part b="yes" scale="${small / big}">${label.jar}</part><#if label.cold><part scale="${small / big}">${count("label.cold.within", label.days)}</part><part scale="${small / big}">${word("label.cold.by", {"date": label.useBy})}</part><#else><part scale="${small / big}">${word("label.use-by", {"date": label.useBy})}</part></#if><#if label.packed?has_content><part drop="7" scale="${small / big}">${word("label.packed", {"date": label.packed})}</part></#if></text>
+  <#local more = label.rest?has_content || label.cold>
+  <text x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${big}" min="6" drop-below="${more?then(6, [big * 0.75, 6]?max)}" leading="1.03" align="center" valign="middle"><part b="yes">${label.title}</part><#if label.rest?has_content><part scale="0.6" drop="6">${label.rest}</part></#if><#if label.note?has_content && !more><part scale="0.45" drop="20">${label.note}</part></#if><part b="yes" scale="${small / big}"><keep>${label.jar}</keep></part><#if label.cold><part drop="1" scale="${small / big}"><keep>${count("label.cold.within", label.days)}</keep></part><part scale="${small / big}"><keep>${word("label.cold.by", {"date": label.useBy})}</keep></part><#else><part scale="${small / big}"><keep>${word("label.use-by", {"date": label.useBy})}</keep></part></#if><#if label.packed?has_content && !more><part drop="7" scale="${small / big}"><keep>${word("label.packed", {"date": label.packed})}</keep></part></#if></text>
 </#macro>
 
 <#macro outside label>
-  <text x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${titleSize}" min="6" drop-below="${[titleSize * 0.66, 6]?max}" leading="1.04" b="yes"><part>${label.title}</part><#if label.rest?has_content><part scale="0.62" b="no">${label.rest}</part></#if><#if label.note?has_content><part scale="0.48" b="no" drop="9">${label.note}</part></#if></text>
-  <text x="${ids.x}" y="${ids.y}" w="${ids.w}" h="${ids.h}" size="${small}" min="6" drop-below="${small}" leading="1.12" valign="bottom"><@who label/><#if !areas.facts??><@facts label/></#if></text>
+  <text x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${titleSize}" min="6" drop-below="${[titleSize * 0.66, 6]?max}" leading="1.04" b="yes" align="${along}" valign="${round?then("middle", "top")}"><part>${label.title}</part><#if label.rest?has_content><part scale="0.62" b="no">${label.rest}</part></#if><#if label.note?has_content><part scale="0.48" b="no" drop="9">${label.note}</part></#if></text>
+  <text x="${ids.x}" y="${ids.y}" w="${ids.w}" h="${ids.h}" size="${small}" min="6" drop-below="${[small * 0.85, 6]?max}" leading="1.12" align="${along}" valign="${(round || areas.facts??)?then("top", "bottom")}"><@who label/><#if !areas.facts??><@facts label/></#if></text>
   <#if areas.facts?? && label.facts?has_content>
-    <text x="${areas.facts.x}" y="${areas.facts.y}" w="${areas.facts.w}" h="${areas.facts.h}" size="${small}" min="6" drop-below="${small}" leading="1.12" valign="bottom"><@facts label/></text>
+    <text x="${areas.facts.x}" y="${areas.facts.y}" w="${areas.facts.w}" h="${areas.facts.h}" size="${small}" min="6" drop-below="${[small * 0.85, 6]?max}" leading="1.12" valign="top"><@facts label/></text>
   </#if>
 </#macro>
 
 <#macro face label>
-  <#if round><@inside label/><#else><@outside label/></#if>
+  <#if areas.together><@inside label/><#else><@outside label/></#if>
   <qr x="${code.x}" y="${code.y}" w="${code.w}" group="${label.lot}" alt="${word("label.alt", {"jar": label.jar, "date": label.useBy})}"><#list label.codes as c><try>${c}</try></#list></qr>
   <#if label.cold><@band label/><#elseif round><@dial label.month label.year/><#else><@ruler label.month label.year/></#if>
 </#macro>

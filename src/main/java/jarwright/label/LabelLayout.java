@@ -15,8 +15,8 @@ import java.util.Optional;
  *
  * @param arrangement how the areas lie to each other
  * @param name the product
- * @param ids lot, use-by and, where {@code facts} is empty, all that else is said; on a round label
- *     the same area as {@code name}, for all words together
+ * @param ids lot, use-by and, where {@code facts} is empty, all that else is said; on a
+ *     small round label the same area as {@code name}, for all words together
  * @param facts what is said of the process beside the ids
  * @param code the square of the QR code with its quiet zone
  * @param months the strip of months; of a round label the square around its ring
@@ -48,6 +48,10 @@ record LabelLayout(
   private static final double LEAST_NAME = 5.5;
   private static final double LEAST_IDS = 5;
   private static final double TWO_COLUMNS = 43;
+
+  /** Lines of a smaller box than this share it with the name. */
+  private static final double ROOMY_IDS = 8;
+
 
   private static final int MONTHS = 12;
 
@@ -107,18 +111,14 @@ record LabelLayout(
   }
 
   private static LabelLayout words(Arrangement how, Area words, Area code, Area months) {
-    double idsHeight = Math.max(LEAST_IDS, 3.6 + 0.3 * words.h());
+    boolean two = words.w() >= TWO_COLUMNS;
+    double share = two ? 3.6 + 0.3 * words.h() : 0.5 * words.h();
+    double idsHeight = Math.max(LEAST_IDS, share);
     double top = words.foot() - idsHeight;
     Area name = new Area(words.x(), words.y(), words.w(), top - GAP - words.y());
-    if (words.w() < TWO_COLUMNS) {
-      return new LabelLayout(
-          how,
-          name,
-          new Area(words.x(), top, words.w(), idsHeight),
-          Optional.empty(),
-          code,
-          months,
-          0);
+    if (!two) {
+      Area ids = new Area(words.x(), top, words.w(), idsHeight);
+      return new LabelLayout(how, name, ids, Optional.empty(), code, months, 0);
     }
     double left = 0.5 * words.w();
     return new LabelLayout(
@@ -180,10 +180,21 @@ record LabelLayout(
     double foot = Math.sqrt(Math.max(0, inner * inner - side * side / 4));
     double middle = diameter / 2;
     Area code = new Area(middle - side / 2, middle + foot - side, side, side);
-    double top = 0.72 * (inner - GAP);
-    Area words = chord(middle, inner - GAP, top, top + foot - side);
+    double clear = inner - GAP;
+    double above = foot - side;
     Area months = new Area(SAFE, SAFE, 2 * outer, 2 * outer);
-    return new LabelLayout(Arrangement.ROUND, words, words, Optional.empty(), code, months, ring);
+    double high = 0.79 * clear;
+    double nameHeight = 0.56 * (high + above);
+    double idsHeight = high + above - nameHeight;
+    if (idsHeight < ROOMY_IDS) {
+      double low = 0.72 * clear;
+      Area words = chord(middle, clear, low, low + above);
+      return new LabelLayout(
+          Arrangement.ROUND, words, words, Optional.empty(), code, months, ring);
+    }
+    Area name = chord(middle, clear, high, nameHeight - GAP);
+    Area ids = chord(middle, clear, high - nameHeight, idsHeight);
+    return new LabelLayout(Arrangement.ROUND, name, ids, Optional.empty(), code, months, ring);
   }
 
   /**
@@ -195,7 +206,7 @@ record LabelLayout(
   }
 
   private static Area strip(double w, double h, double x, double width) {
-    double height = Math.min(8.5, Math.max(4.4, Math.min(0.17 * h, 0.1 * w)));
+    double height = Math.min(8.5, Math.max(4.4, Math.min(0.17 * h, 0.075 * w)));
     return new Area(x, h - SAFE - height, width, height);
   }
 
@@ -208,6 +219,7 @@ record LabelLayout(
     facts.ifPresent(a -> view.put("facts", a.view()));
     view.put("code", code.view());
     view.put("months", months.view());
+    view.put("together", ids.equals(name));
     view.put("ring", ring);
     view.put("dial", ring > 0 ? dial() : List.of());
     return view;

@@ -16,8 +16,7 @@ record ProductTitle(String title, String rest, String note) {
     String note = "";
     int open = plain.indexOf(" (");
     int close = plain.indexOf(')', Math.max(open, 0));
-    boolean last = close == plain.length() - 1 || plain.startsWith(COMMA, close + 1);
-    if (open > 0 && close > 0 && last) {
+    if (open > 0 && close > 0) {
       note = plain.substring(open + 2, close);
       plain = plain.substring(0, open) + plain.substring(close + 1);
     }

@@ -202,11 +202,12 @@ final class PlacedText implements Canvas.Item {
   /** The largest scale at which the parts fit, found by halving the range of steps. */
   private Fitted search(List<Part> some, double smallest, boolean divide) {
     int low = 0;
-    int high = (int) Math.floor(style.size() * (1 - smallest) / STEP + 1e-6);
+    int high = (int) Math.ceil(style.size() * (1 - smallest) / STEP - 1e-6);
     Fitted best = null;
     while (low <= high) {
       int middle = best == null && low == 0 ? 0 : (low + high) / 2;
-      Fitted found = at(some, 1 - middle * STEP / style.size(), divide);
+      double scale = Math.max(smallest, 1 - middle * STEP / style.size());
+      Fitted found = at(some, scale, divide);
       if (found != null) {
         best = found;
         high = middle - 1;
