@@ -59,7 +59,8 @@ final class DayCommand implements Command {
     for (DayPlan day : days) {
       call.out().println(text(day));
     }
-    call.out().println("~ is an estimate. The clock of a load starts at the full boil or at pressure.");
+    call.out()
+        .println("~ is an estimate. The clock of a load starts at the full boil or at pressure.");
     call.out().println(Help.CAUTION);
   }
 
@@ -67,11 +68,16 @@ final class DayCommand implements Command {
     StringBuilder out = new StringBuilder();
     out.append(day.date()).append("  ").append(CLOCK.format(day.start()));
     out.append(" to about ").append(CLOCK.format(day.at(day.finish())));
-    out.append(day.proven() ? " (no order of the work is quicker)" : " (at most " + day.gap() + " min could be saved)");
+    out.append(
+        day.proven()
+            ? " (no order of the work is quicker)"
+            : " (at most " + day.gap() + " min could be saved)");
     out.append('\n');
     for (Task task : day.tasks()) {
       String load =
-          day.loads().get(task.load()).load().batch().lot() + " load " + day.loads().get(task.load()).load().number();
+          day.loads().get(task.load()).load().batch().lot()
+              + " load "
+              + day.loads().get(task.load()).load().number();
       out.append(
           String.format(
               Locale.ROOT,
