@@ -55,6 +55,7 @@ final class KitCommand implements Command {
     for (PlanRun run : runs) {
       KitSheets sheets = new KitSheets(run, printer);
       sheets.checklist(call.has(DATED), call.has(LARGE));
+      sheets.day();
       sheets.labels();
       sheets.shelf(pantry);
       sheets.records();

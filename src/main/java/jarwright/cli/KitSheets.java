@@ -15,6 +15,7 @@ import jarwright.checklist.BatchView;
 import jarwright.checklist.ChecklistSheet;
 import jarwright.day.CannerFigures;
 import jarwright.day.Checklist;
+import jarwright.day.DaySheet;
 import jarwright.files.GelPointTable;
 import jarwright.files.KitJson;
 import jarwright.files.LabelStocks;
@@ -111,6 +112,11 @@ final class KitSheets {
                             && j.standing() instanceof Standing.Planned));
     ShelfSheet shelf = new ShelfSheet(words, names::of);
     pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), made, paper));
+  }
+
+  void day() throws IOException {
+    DaySheet day = new DaySheet(words, names::of, names::ingredient);
+    pdf("day.pdf", day.of(run.days(), paper, made));
   }
 
   void records() {
