@@ -89,7 +89,7 @@ final class KitSheets {
     for (Batch batch : run.batches()) {
       labels.addAll(JarLabel.all(batch, names.of(batch.product()), words));
     }
-    LabelStock stock = LabelStocks.forKitchen(run.plan().kitchen());
+    LabelStock stock = LabelStocks.builtIn().forKitchen(run.plan().kitchen());
     pdf(
         "labels.pdf",
         LabelsSheet.of(labels, stock, Registration.TRUE, LabelsSheet.Use.USUAL, words, made));

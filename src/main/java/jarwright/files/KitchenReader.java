@@ -1,6 +1,7 @@
 package jarwright.files;
 
 import jarwright.lot.UseBy;
+import jarwright.page.Registration;
 import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
 import jarwright.plan.Paper;
@@ -31,6 +32,7 @@ final class KitchenReader {
           "label-stock",
           "sheet-offset-right",
           "sheet-offset-down",
+          "sheet-scale",
           "link",
           "months-to-use-by",
           "use-by-note",
@@ -41,7 +43,7 @@ final class KitchenReader {
   private static final int MOST_BURNERS = 12;
   private static final Altitude LOWEST = Altitude.metres(-450);
   private static final Altitude HIGHEST = Altitude.metres(6_000);
-  private static final Length MOST_OFFSET = Length.millimetres(20);
+  private static final Length MOST_OFFSET = Length.millimetres(Registration.MOST_OFFSET);
   private static final String LINK = "https?://[A-Za-z0-9.-]{1,100}(?::[0-9]{1,5})?/?";
 
   private final Fields fields;
@@ -69,6 +71,7 @@ final class KitchenReader {
     Optional<String> stock = fields.plainWord("label-stock");
     Length right = offset("sheet-offset-right");
     Length down = offset("sheet-offset-down");
+    Fraction scale = scale();
     Optional<String> link = link();
     int months = months();
     OptionalInt burners = fields.count("burners", 1, MOST_BURNERS);
@@ -76,7 +79,7 @@ final class KitchenReader {
     return altitude.map(
         height ->
             new Kitchen(
-                household, height, paper, units, language, canners, stock, right, down, link,
+                household, height, paper, units, language, canners, stock, right, down, scale, link,
                 months, burners, zone));
   }
 
@@ -137,10 +140,39 @@ final class KitchenReader {
             ? new Length(Fraction.ZERO.minus(offset.amount()), offset.unit())
             : offset;
     if (size.compareTo(MOST_OFFSET) > 0) {
-      fields.problem(key, offset + " is more than any printer needs", "write 20 mm or less");
+      fields.problem(
+          key, offset + " is more than any printer needs", "write " + MOST_OFFSET + " or less");
       return none;
     }
     return offset;
+  }
+
+  private Fraction scale() {
+    Fraction scale =
+        fields.amount("sheet-scale", KitchenReader::percent, "99.5 %").orElse(Fraction.ONE);
+    Fraction stretch = scale.minus(Fraction.ONE);
+    Fraction size = stretch.signum() < 0 ? Fraction.ZERO.minus(stretch) : stretch;
+    if (size.compareTo(Fraction.of(Registration.MOST_STRETCH, 100)) > 0) {
+      fields.problem(
+          "sheet-scale",
+          "no printer is so far out",
+          "measure again; from "
+              + (100 - Registration.MOST_STRETCH)
+              + " % to "
+              + (100 + Registration.MOST_STRETCH)
+              + " % can be");
+      return Fraction.ONE;
+    }
+    return scale;
+  }
+
+  private static Fraction percent(String text) {
+    String number = text.strip();
+    if (!number.endsWith("%")) {
+      throw new IllegalArgumentException("\"" + Fields.shown(text) + "\" is no share of 100 %");
+    }
+    return Fraction.parse(number.substring(0, number.length() - 1).strip())
+        .dividedBy(Fraction.of(100));
   }
 
   private Optional<String> link() {
