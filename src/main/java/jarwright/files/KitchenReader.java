@@ -6,10 +6,12 @@ import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
 import jarwright.plan.Paper;
 import jarwright.problem.Problems;
+import jarwright.problem.Refused;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
+import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -56,8 +58,8 @@ final class KitchenReader {
     this.problems = problems;
   }
 
-  /** The kitchen, or none where its altitude is not known. */
-  Optional<Kitchen> read() {
+  /** The kitchen, or none where its altitude is not known or a canner not understood. */
+  Optional<Kitchen> read() throws IOException, Refused {
     fields.require(
         ALTITUDE,
         "write it under kitchen: in the plan, or into kitchen.yaml, as altitude: 420 m or "
@@ -67,7 +69,9 @@ final class KitchenReader {
     Paper paper = fields.word("paper", Paper::named, Paper.ids()).orElse(Paper.LETTER);
     Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
     String language = fields.word("language", Optional::of, LANGUAGES).orElse(LANGUAGES.get(0));
+    int before = problems.list().size();
     List<Canner> canners = canners();
+    boolean misread = problems.list().size() > before;
     Optional<String> stock = fields.plainWord("label-stock");
     Length right = offset("sheet-offset-right");
     Length down = offset("sheet-offset-down");
@@ -76,6 +80,9 @@ final class KitchenReader {
     int months = months();
     OptionalInt burners = fields.count("burners", 1, MOST_BURNERS);
     Optional<ZoneId> zone = zone();
+    if (misread) {
+      return Optional.empty();
+    }
     return altitude.map(
         height ->
             new Kitchen(
@@ -101,7 +108,7 @@ final class KitchenReader {
     return Arrays.stream(Units.values()).filter(u -> u.word().equals(word)).findFirst();
   }
 
-  private List<Canner> canners() {
+  private List<Canner> canners() throws IOException, Refused {
     List<Canner> canners = new ArrayList<>();
     Optional<Written> written = fields.written("canners");
     if (written.isEmpty()) {
@@ -113,7 +120,8 @@ final class KitchenReader {
     }
     for (Written item : list.items()) {
       if (item instanceof Written.Keys keys) {
-        new CannerReader(keys, problems).read().ifPresent(c -> add(canners, c, keys));
+        Optional<Canner> canner = new CannerReader(keys, problems).read();
+        canner.ifPresent(c -> add(canners, c, keys));
       } else {
         problems.add(item.place(), "a canner has keys", "write - name: and below it method:");
       }
