@@ -94,7 +94,7 @@
     <text x="5.5" y="13" w="40" h="11" size="9.5" min="6.5"><part b="yes">26082${n}A-K/0${n}</part><part>use by 2027-08-2${n}</part><part drop="1">packed 2026-08-2${n} · raw · quart</part><part drop="2">boiling water 25 min · 1,000 ft</part></text>
     <qr x="46.5" y="3.4" w="18.6" group="a" alt="LOT 26082${n}A-K/0${n}, use by 2027-08-2${n}"><try>LOT 26082${n}A-K/0${n} USE BY 2027-08-2${n} PLUMS RAW QUART BOILING WATER 25 MIN 420 M CITRIC ACID AND MORE WORDS THAN A CODE OF THIS SIZE HOLDS</try><try>LOT 26082${n}A-K/0${n} USE BY 2027-08-2${n} PLUMS RAW QUART BOILING WATER 25 MIN</try><try>LOT 26082${n}A-K/0${n} USE BY 2027-08-2${n}</try></qr>
   </label></#macro>
-  <labels shape="rounded-rect" columns="3" rows="10" w="66.675" h="25.4" left="4.7625" top="12.7" pitch-x="69.85" pitch-y="25.4" start="3" cut="0.5" id="letter-30up">
+  <labels shape="rounded-rect" columns="3" rows="10" w="66.675" h="25.4" left="${left!4.7625}" top="12.7" pitch-x="69.85" pitch-y="25.4" start="3" cut="0.5" id="letter-30up">
     <#list 1..9 as n><@label n=n long=(n % 2 == 0)/></#list>
   </labels>
   <labels shape="circle" columns="3" rows="4" w="62.687" h="62.687" left="6.756" top="13.106" pitch-x="69.85" pitch-y="63.5" cut="0.75" right="0.5" down="-0.5" scale="1.002">

@@ -73,9 +73,7 @@ final class AltitudeView {
   }
 
   private long firstMetre() {
-    return band.fromFeet() == 0
-        ? 0
-        : wholeMetres(Altitude.feet(band.fromFeet() - 1L)) + 1;
+    return band.fromFeet() == 0 ? 0 : wholeMetres(Altitude.feet(band.fromFeet() - 1L)) + 1;
   }
 
   private static Altitude down(Altitude altitude) {

@@ -31,15 +31,13 @@ final class ClockNotes {
                         Map.of(
                             "own", words.count("jar." + batch.jar(), 2),
                             "printed", words.count("jar." + size, 1)))));
-    List<TableRow> others =
-        batch.offered().stream().filter(r -> !r.equals(batch.row())).toList();
+    List<TableRow> others = batch.offered().stream().filter(r -> !r.equals(batch.row())).toList();
     if (!others.isEmpty()) {
       String pairs =
           others.stream().map(r -> pair(r, words, style)).collect(Collectors.joining("; "));
       notes.add(words.text("note.offered", Map.of("pairs", pairs)));
     }
-    if (!batch.process().isPressure()
-        && batch.kitchen().altitude().compareTo(DISPUTED_ABOVE) > 0) {
+    if (!batch.process().isPressure() && batch.kitchen().altitude().compareTo(DISPUTED_ABOVE) > 0) {
       notes.add(words.text("note.high", Map.of("altitude", DISPUTED_ABOVE.text(style))));
     }
     return List.copyOf(notes);

@@ -11,6 +11,8 @@ final class Commands {
   private static final Map<String, Supplier<Command>> ALL = new LinkedHashMap<>();
 
   static {
+    ALL.put("kit", KitCommand::new);
+    ALL.put("check", CheckCommand::new);
     ALL.put("process", ProcessCommand::new);
   }
 

@@ -5,8 +5,9 @@ import org.apache.commons.cli.Option;
 
 /** Help texts, made from what the commands say of themselves. */
 final class Help {
-  private static final String CAUTION =
-      "Follow the current tested guide and ask your local extension service or health authority.\n";
+  /** Stands below every figure that the program shows. */
+  static final String CAUTION =
+      "Follow the current tested guide and your local extension service or health authority.";
 
   private Help() {}
 
@@ -17,7 +18,7 @@ final class Help {
       out.append(
           String.format(Locale.ROOT, "  jarwright %-8s %s%n", command.name(), command.summary()));
     }
-    out.append("\nEach command has --help. ").append(CAUTION);
+    out.append("\nEach command has --help. ").append(CAUTION).append('\n');
     return out.toString();
   }
 
@@ -29,7 +30,7 @@ final class Help {
       out.append(
           String.format(Locale.ROOT, "  %-28s %s%n", spelled(option), option.getDescription()));
     }
-    return out.append('\n').append(CAUTION).toString();
+    return out.append('\n').append(CAUTION).append('\n').toString();
   }
 
   private static String spelled(Option option) {

@@ -119,8 +119,12 @@ final class ProcessCommand implements Command {
               .orElseThrow(
                   () ->
                       new Usage(
-                          "there is no product \"" + id + "\""
-                              + Nearest.to(id, ids).map(n -> "; did you mean " + n + "?").orElse(""))));
+                          "there is no product \""
+                              + id
+                              + "\""
+                              + Nearest.to(id, ids)
+                                  .map(n -> "; did you mean " + n + "?")
+                                  .orElse(""))));
     }
     if (words.product().isEmpty()) {
       throw new Usage("process needs words, as in: jarwright process raw peaches quart; or --all");
@@ -154,7 +158,8 @@ final class ProcessCommand implements Command {
       if (listed) {
         call.out().println(product.id() + "  " + product.name());
       } else if (own.isEmpty()) {
-        call.out().println(product.name() + ": nothing tested for that; leave pack, jar or method out");
+        call.out()
+            .println(product.name() + ": nothing tested for that; leave pack, jar or method out");
       } else {
         call.out().println(new ProcessText(product, altitude).text(own));
       }
@@ -168,7 +173,7 @@ final class ProcessCommand implements Command {
                     + " than the guide: ask yours.");
       }
     }
-    call.out().println("Follow the current tested guide and your local extension service.");
+    call.out().println(Help.CAUTION);
   }
 
   /** The option's altitude, else the household's. */
@@ -178,7 +183,8 @@ final class ProcessCommand implements Command {
       try {
         return Optional.of(Altitude.parse(text));
       } catch (IllegalArgumentException e) {
-        throw new Refused(Place.wholeFile("--altitude " + text), e.getMessage(), "write 420 m or 5,400 ft");
+        throw new Refused(
+            Place.wholeFile("--altitude " + text), e.getMessage(), "write 420 m or 5,400 ft");
       }
     }
     Optional<Path> kitchen = PlanRun.kitchenFile(call);
@@ -190,8 +196,7 @@ final class ProcessCommand implements Command {
   private static Optional<String> oneOf(Call call, String option, List<String> known) throws Usage {
     Optional<String> word = call.value(option);
     if (word.isPresent() && !known.contains(word.get())) {
-      throw new Usage(
-          "--" + option + " " + word.get() + ": " + Nearest.remedy(word.get(), known));
+      throw new Usage("--" + option + " " + word.get() + ": " + Nearest.remedy(word.get(), known));
     }
     return word;
   }

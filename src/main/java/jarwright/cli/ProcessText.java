@@ -58,15 +58,14 @@ final class ProcessText {
     }
     out.append("  source: ")
         .append(
-            rows.stream()
-                .map(r -> r.source().place())
-                .distinct()
-                .collect(Collectors.joining("; ")))
+            rows.stream().map(r -> r.source().place()).distinct().collect(Collectors.joining("; ")))
         .append('\n');
     return out.toString();
   }
 
-  /** Rows that share their bands share a table; a setting with several pressures has a line each. */
+  /**
+   * Rows that share their bands share a table; a setting with several pressures has a line each.
+   */
   private static Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables(List<TableRow> rows) {
     Map<String, List<TableRow>> settings = new LinkedHashMap<>();
     for (TableRow row : rows) {

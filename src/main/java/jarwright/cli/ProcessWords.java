@@ -35,7 +35,8 @@ record ProcessWords(
     List<Method> methods = List.of();
     for (String written : words) {
       String word = written.toLowerCase(Locale.ROOT);
-      Optional<JarSize> size = JarSize.named(word.endsWith("s") ? word.substring(0, word.length() - 1) : word);
+      Optional<JarSize> size =
+          JarSize.named(word.endsWith("s") ? word.substring(0, word.length() - 1) : word);
       if (Pack.choices().contains(word)) {
         pack = Pack.named(word);
       } else if (size.isPresent()) {

@@ -77,6 +77,9 @@ final class Program {
       return fault(worded(e.getCause()), Exit.FILE, e, verbose);
     } catch (IOException e) {
       return fault(worded(e), Exit.FILE, e, verbose);
+    } catch (RuntimeException e) {
+      String own = "this is a fault of the program, not of your input: " + e.getMessage();
+      return fault(own + " (--verbose shows where)", Exit.REFUSED, e, verbose);
     }
   }
 

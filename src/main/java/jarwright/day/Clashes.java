@@ -22,7 +22,8 @@ final class Clashes {
    */
   record Pair(int first, int second, int after, int before) {
     Pair turned() {
-      return new Pair(second, first, before, after);
+      return new Pair(
+          /* first= */ second, /* second= */ first, /* after= */ before, /* before= */ after);
     }
 
     /** How much later than it must the second could still come after the first. */

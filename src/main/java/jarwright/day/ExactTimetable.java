@@ -45,28 +45,22 @@ final class ExactTimetable {
   }
 
   /**
-   * The best timetable: soonest done, then least waiting, then fewest turns from batch to batch.
+   * The soonest finish.
    *
    * @param known a timetable that is possible
-   * @param nodes choices to follow before giving up, for each of the three
+   * @param nodes choices to follow before giving up
    */
-  Progress best(Timetable known, long nodes) {
-    Progress soonest = soonest(known, nodes);
-    if (!soonest.isProven()) {
-      return soonest;
-    }
-    Timetable best = soonest.best();
-    Progress least =
-        follow(clashes.requirements(), new Progress(best, Optional.of(best.waiting()), nodes));
-    return least.isProven() ? fewestTurns(least.best(), nodes) : least;
-  }
-
-  /** The soonest finish alone. */
   Progress soonest(Timetable known, long nodes) {
     return follow(clashes.requirements(), new Progress(known, Optional.empty(), nodes));
   }
 
-  private Progress fewestTurns(Timetable known, long nodes) {
+  /** The least waiting of those that are done no later. */
+  Progress leastWaiting(Timetable known, long nodes) {
+    return follow(clashes.requirements(), new Progress(known, Optional.of(known.waiting()), nodes));
+  }
+
+  /** The fewest turns from batch to batch of those done no later that wait no more. */
+  Progress fewestTurns(Timetable known, long nodes) {
     Progress progress = new Progress(known, Optional.of(known.waiting() + 1), nodes);
     int batches = 1 + work.loads().stream().mapToInt(LoadWork::batch).max().orElseThrow();
     for (int changes = batches - 1; changes < known.changes(); changes++) {

@@ -19,7 +19,9 @@ public record Figure(String main, String also) {
     return new Figure(main, "");
   }
 
-  /** An amount in the units that the household reads: kitchen measures first where it reads both. */
+  /**
+   * An amount in the units that the household reads: kitchen measures first where it reads both.
+   */
   public static Figure of(Units units, Wording words, Function<Style, String> amount) {
     if (units != Units.BOTH) {
       return of(amount.apply(UnitWords.style(units, words)));

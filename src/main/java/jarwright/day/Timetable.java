@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * When each load is prepared, filled and loaded, in minutes from the start of the day.
@@ -41,6 +42,14 @@ record Timetable(DayWork work, List<Moments> moments) {
       finish = Math.max(finish, moments.get(i).load() + work.loads().get(i).inCanner());
     }
     return finish;
+  }
+
+  /** The loads in the order in which they go into their canners. */
+  List<Integer> order() {
+    return IntStream.range(0, moments.size())
+        .boxed()
+        .sorted(Comparator.comparingInt((Integer i) -> moments.get(i).load()).thenComparing(i -> i))
+        .toList();
   }
 
   /** Minutes that filled loads wait for their canners, all together. */

@@ -54,9 +54,13 @@ final class TimetableSearch {
     long nodes = work.loads().size() > EXACT_UP_TO ? FEW_NODES : NODES;
     ExactTimetable exact = new ExactTimetable(work, turnarounds);
     ExactTimetable.Progress soonest = exact.soonest(quick, nodes);
-    ExactTimetable.Progress best = soonest.isProven() ? exact.best(soonest.best(), nodes) : soonest;
-    int sure = soonest.isProven() ? soonest.best().finish() : bound;
-    return new Found(late(best.best()), sure, best.isProven());
+    if (!soonest.isProven()) {
+      return new Found(late(soonest.best()), bound, false);
+    }
+    ExactTimetable.Progress calmest = exact.leastWaiting(soonest.best(), nodes);
+    ExactTimetable.Progress best =
+        calmest.isProven() ? exact.fewestTurns(calmest.best(), nodes) : calmest;
+    return new Found(late(best.best()), soonest.best().finish(), best.isProven());
   }
 
   /** Orders by several rules of thumb, then better ones next to the best of them. */

@@ -10,7 +10,6 @@ import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
 import jarwright.quantity.Power;
 import jarwright.quantity.Rounding;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -109,26 +108,9 @@ final class CannerReader {
   }
 
   private List<GaugePressure> pressures(Optional<Method> method) {
-    List<GaugePressure> pressures = new ArrayList<>();
-    Optional<Written> written = fields.written("pressures");
-    if (written.isEmpty()) {
-      return pressures;
-    }
-    if (method.isPresent() && method.get() != Method.WEIGHTED_GAUGE) {
+    if (method.isPresent() && method.get() != Method.WEIGHTED_GAUGE && fields.has("pressures")) {
       fields.problem("pressures", "only a weighted gauge has fixed pressures", "leave it out");
     }
-    if (!(written.get() instanceof Written.Items list)) {
-      fields.problem("pressures", "takes a list", "write pressures: [5 psi, 10 psi, 15 psi]");
-      return pressures;
-    }
-    for (Written item : list.items()) {
-      Written.Keys one =
-          new Written.Keys(
-              item.place(), Map.of("pressures", new Written.Entry(item.place(), item)));
-      new Fields(one, "a canner", KEYS, Map.of(), problems)
-          .amount("pressures", GaugePressure::parse, "10 psi")
-          .ifPresent(pressures::add);
-    }
-    return pressures;
+    return fields.list("pressures", GaugePressure::parse, "10 psi");
   }
 }

@@ -3,6 +3,7 @@ package jarwright.files;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -78,6 +79,13 @@ final class Fields {
     }
   }
 
+  /** Tells that the whole piece cannot be right, where nothing else has been told. */
+  void damaged(String what) {
+    if (problems.isEmpty()) {
+      problems.add(place(), what, "");
+    }
+  }
+
   void problem(String key, String what, String remedy) {
     Place where = written(key).map(Written::place).orElse(place());
     problems.add(where, key + ": " + what, remedy);
@@ -108,11 +116,15 @@ final class Fields {
   Optional<String> text(String key) {
     Optional<String> line =
         value(key).map(t -> t.text().strip().replaceAll("[\\s\\u0085\\u2028\\u2029]+", " "));
-    if (line.isPresent() && !line.get().codePoints().allMatch(Fields::isPrintable)) {
+    if (line.isPresent() && !isPrintable(line.get())) {
       problem(key, "holds a character that cannot be printed", "write plain text");
       return Optional.empty();
     }
     return line;
+  }
+
+  static boolean isPrintable(String text) {
+    return text.codePoints().allMatch(Fields::isPrintable);
   }
 
   private static boolean isPrintable(int codePoint) {
@@ -174,6 +186,30 @@ final class Fields {
                 return Optional.empty();
               }
             });
+  }
+
+  /** What a program wrote, read back. */
+  <T> Optional<T> parsed(String key, Function<String, T> parse) {
+    return amount(key, parse, "what stood there before");
+  }
+
+  /** Every value of a list; none where the key is not there. */
+  <T> List<T> list(String key, Function<String, T> parse, String example) {
+    List<T> values = new ArrayList<>();
+    Optional<Written> written = written(key);
+    if (written.isPresent() && !(written.get() instanceof Written.Items)) {
+      problem(key, "takes a list", "write " + key + ": [" + example + "]");
+    }
+    if (written.isPresent() && written.get() instanceof Written.Items list) {
+      for (Written item : list.items()) {
+        Written.Entry entry = new Written.Entry(item.place(), item);
+        Written.Keys one = new Written.Keys(item.place(), Map.of(key, entry));
+        new Fields(one, "", List.of(key), Map.of(), problems)
+            .amount(key, parse, example)
+            .ifPresent(values::add);
+      }
+    }
+    return values;
   }
 
   /** A whole number within bounds, which are both allowed. */

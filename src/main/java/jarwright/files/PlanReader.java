@@ -23,6 +23,7 @@ import java.util.Set;
  */
 public final class PlanReader {
   private static final List<String> KEYS = List.of("kitchen", "batches");
+  private static final int LONGEST_NAME = 120;
   private static final int MOST_BATCHES = 200;
   private static final String SEE = "write kitchen: and batches: at the left margin";
 
@@ -157,6 +158,12 @@ public final class PlanReader {
     }
     BatchReader reader = new BatchReader(new ProductFinder(tables, productsIn(list)), problems);
     String name = String.valueOf(plan.getFileName());
+    if (name.length() > LONGEST_NAME || !Fields.isPrintable(name)) {
+      problems.add(
+          Place.wholeFile(Fields.shown(name)),
+          "the plan's file name is too long, or has characters that cannot be printed",
+          "give it a short plain name");
+    }
     int position = 0;
     for (Written item : list.items()) {
       position++;

@@ -11,8 +11,6 @@ import jarwright.process.SaltRule;
 import jarwright.process.Syrup;
 import jarwright.process.SyrupRow;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -91,12 +89,7 @@ public final class ProcessTables {
   }
 
   static String resource(String file) throws IOException {
-    try (InputStream in = ProcessTables.class.getResourceAsStream(FOLDER + file)) {
-      if (in == null) {
-        throw new IOException("the program's own table " + file + " is missing from it");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
+    return OwnText.of(FOLDER + file);
   }
 
   /** One reading of all or some products; none named means all. */

@@ -48,8 +48,7 @@ public final class StepTables {
   /** Every step of a table, for those who want to look through all. */
   static List<PreparationStep> readAll(String file, String text) throws Refused {
     Problems faults = new Problems();
-    List<PreparationStep> steps =
-        new TableText(file, text, COLUMNS, faults).read(StepTables::step);
+    List<PreparationStep> steps = new TableText(file, text, COLUMNS, faults).read(StepTables::step);
     faults.refuse();
     return steps;
   }

@@ -18,6 +18,7 @@ public record LotCode(LocalDate packed, char letter) implements Comparable<LotCo
   private static final Pattern FORM = Pattern.compile("(\\d{2})(\\d{2})(\\d{2})([A-Z])-([0-9A-Z])");
   private static final int CENTURY = 2000;
   private static final int YEARS = 100;
+  private static final int LONGEST_SHOWN = 30;
 
   public LotCode {
     if (letter < 'A' || letter > 'Z') {
@@ -88,8 +89,12 @@ public record LotCode(LocalDate packed, char letter) implements Comparable<LotCo
     return name + "-" + CheckCharacter.of(name);
   }
 
+  /** What came in, cut to a length that a one-line message can hold. */
   static String shown(String text) {
     String oneLine = text.strip().replaceAll("\\p{Cntrl}+", " ");
-    return oneLine.length() <= 30 ? oneLine : oneLine.substring(0, 30) + "…";
+    boolean fits = oneLine.codePointCount(0, oneLine.length()) <= LONGEST_SHOWN;
+    return fits
+        ? oneLine
+        : oneLine.substring(0, oneLine.offsetByCodePoints(0, LONGEST_SHOWN)) + "…";
   }
 }

@@ -36,10 +36,11 @@ public final class QrText {
    */
   public static List<String> words(JarId jar, UseBy useBy, List<String> details) {
     String least = "LOT " + jar + " USE BY " + useBy;
+    List<String> printable = details.stream().map(QrText::inSet).filter(d -> !d.isEmpty()).toList();
     List<String> texts = new ArrayList<>();
-    for (int kept = details.size(); kept >= 0; kept--) {
+    for (int kept = printable.size(); kept >= 0; kept--) {
       StringBuilder text = new StringBuilder(least);
-      details.subList(0, kept).forEach(d -> text.append(' ').append(inSet(d)));
+      printable.subList(0, kept).forEach(d -> text.append(' ').append(d));
       texts.add(text.toString());
     }
     return texts;

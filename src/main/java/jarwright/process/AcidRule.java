@@ -1,5 +1,6 @@
 package jarwright.process;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,20 +38,19 @@ public sealed interface AcidRule {
     }
 
     /**
-     * The dose for a jar: as printed for its size, else in proportion from the next larger printed
-     * size, else from the largest one.
+     * The dose for a jar: as printed for its size, else the largest of the proportions that the
+     * printed sizes give, so that it is never weaker than any of them.
      */
     public Optional<AcidDose> dose(AcidKind kind, JarSize jar) {
-      List<AcidDose> ofKind =
-          doses.stream()
-              .filter(d -> d.kind() == kind)
-              .sorted((a, b) -> a.jar().compareTo(b.jar()))
-              .toList();
+      List<AcidDose> ofKind = doses.stream().filter(d -> d.kind() == kind).toList();
       return ofKind.stream()
-          .filter(d -> d.jar().compareTo(jar) >= 0)
+          .filter(d -> d.jar() == jar)
           .findFirst()
-          .or(() -> ofKind.stream().reduce((a, b) -> b))
-          .map(d -> d.forJar(jar));
+          .or(
+              () ->
+                  ofKind.stream()
+                      .map(d -> d.forJar(jar))
+                      .max(Comparator.comparing(AcidDose::amount)));
     }
   }
 }

@@ -12,13 +12,19 @@ import java.util.function.Predicate;
  * row has no process.
  */
 public final class ProcessBook {
-  /** Sizes that may use the time of another, where the guide lists no other: AIB 539 p. 1-15. */
+  /**
+   * Sizes that take the time of another where the guide does not list them for a product: "Process
+   * times for 1/2-pint and pint jars are the same, as are times for 1-1/2 pint and quart jars", AIB
+   * 539 (2015) Guide 1, Using tables for determining proper process times. No smaller or larger
+   * step is allowed, and none the other way.
+   */
   private static final Map<JarSize, JarSize> SERVED_BY =
       Map.of(JarSize.HALF_PINT, JarSize.PINT, JarSize.ONE_AND_A_HALF_PINT, JarSize.QUART);
 
   private final Map<String, Product> products = new LinkedHashMap<>();
   private final Map<String, List<TableRow>> rows = new LinkedHashMap<>();
   private final Map<String, List<Formula>> formulas = new LinkedHashMap<>();
+  private final List<TableRow> all;
   private final List<SyrupRow> syrups;
 
   /** Takes what its reader has checked, each list in the guide's order. */
@@ -28,6 +34,7 @@ public final class ProcessBook {
     rows.forEach(r -> this.rows.computeIfAbsent(r.productId(), id -> new ArrayList<>()).add(r));
     formulas.forEach(
         f -> this.formulas.computeIfAbsent(f.productId(), id -> new ArrayList<>()).add(f));
+    this.all = List.copyOf(rows);
     this.syrups = List.copyOf(syrups);
   }
 
@@ -38,6 +45,11 @@ public final class ProcessBook {
   /** All products in the guide's order. */
   public List<Product> products() {
     return List.copyOf(products.values());
+  }
+
+  /** Every row of every product in the guide's order. */
+  public List<TableRow> rows() {
+    return all;
   }
 
   /** Every row of a product in the guide's order; none where the product is unknown. */
@@ -61,11 +73,12 @@ public final class ProcessBook {
 
   /** What the guide says of a setting. */
   public Answer lookUp(Setting asked) {
-    Answer printed = lookUpPrinted(asked, asked.jar());
-    JarSize served = SERVED_BY.get(asked.jar());
-    if (served == null || lists(asked.product(), asked.jar())) {
-      return printed;
+    JarSize jar = asked.jar();
+    boolean isListed = !keep(rowsOf(asked.product()), r -> r.jar() == jar).isEmpty();
+    if (isListed || !SERVED_BY.containsKey(jar)) {
+      return lookUpPrinted(asked, jar);
     }
+    JarSize served = SERVED_BY.get(jar);
     return lookUpPrinted(asked, served)
         .<Answer>fold(
             found -> new Answer.Found(found.rows(), Optional.of(served)),
@@ -73,39 +86,46 @@ public final class ProcessBook {
             gap -> gap);
   }
 
-  private boolean lists(Product product, JarSize jar) {
-    return rows(product.id()).stream().anyMatch(r -> r.jar() == jar);
+  private List<TableRow> rowsOf(Product product) {
+    return rows.getOrDefault(product.id(), List.of());
   }
 
   private Answer lookUpPrinted(Setting asked, JarSize jar) {
     int feet = asked.altitude().feetRoundedUp();
-    List<TableRow> all = rows(asked.product().id());
-    List<TableRow> tested =
-        all.stream().filter(r -> r.band().holds(feet) && r.process().isPresent()).toList();
-    List<TableRow> left = all;
-    left = keep(left, r -> r.method() == asked.method());
+    List<TableRow> all = rowsOf(asked.product());
+    List<TableRow> left = keep(all, r -> r.method() == asked.method());
     if (left.isEmpty()) {
-      return new Answer.NotCovered(Answer.Gap.METHOD, tested);
+      return new Answer.NotCovered(Answer.Gap.METHOD, testedAt(feet, all));
     }
     left = keep(left, r -> r.pack().covers(asked.pack()));
     if (left.isEmpty()) {
-      return new Answer.NotCovered(Answer.Gap.PACK, tested);
+      return new Answer.NotCovered(Answer.Gap.PACK, testedAt(feet, all));
     }
     left = keep(left, r -> r.jar() == jar);
     if (left.isEmpty()) {
-      return new Answer.NotCovered(Answer.Gap.JAR, tested);
+      return new Answer.NotCovered(Answer.Gap.JAR, testedAt(feet, all));
     }
     left = keep(left, r -> r.band().holds(feet));
     if (left.isEmpty()) {
-      return new Answer.NotCovered(Answer.Gap.ALTITUDE, tested);
+      return new Answer.NotCovered(Answer.Gap.ALTITUDE, testedAt(feet, all));
     }
     List<TableRow> open = keep(left, r -> r.process().isPresent());
     return open.isEmpty()
-        ? new Answer.NotRecommended(left.get(0), tested)
+        ? new Answer.NotRecommended(left.get(0), testedAt(feet, all))
         : new Answer.Found(open, Optional.empty());
   }
 
+  private static List<TableRow> testedAt(int feet, List<TableRow> rows) {
+    return keep(rows, r -> r.band().holds(feet) && r.process().isPresent());
+  }
+
   private static List<TableRow> keep(List<TableRow> rows, Predicate<TableRow> test) {
-    return rows.stream().filter(test).toList();
+    List<TableRow> kept = new ArrayList<>();
+    for (TableRow row : rows) {
+      if (test.test(row)) {
+        kept.add(row);
+      }
+    }
+    return kept;
   }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
  * Salt in a product.
  *
  * @param kind what the guide says of it
- * @param amount the most that is printed for the jar; present for TASTE with a figure
+ * @param amount printed for the jar, the lower end of a range; empty where no figure is printed
  * @param jar the size that the amount is printed for
  */
 public record SaltRule(Kind kind, Optional<Volume> amount, JarSize jar) {

@@ -80,7 +80,7 @@ public record Altitude(Fraction amount, Unit unit) implements Comparable<Altitud
 
   /** The exact altitude in feet. */
   public Fraction inFeet() {
-    return inMetres().dividedBy(Unit.FT.inBase());
+    return unit == Unit.FT ? amount : inMetres().dividedBy(Unit.FT.inBase());
   }
 
   /**

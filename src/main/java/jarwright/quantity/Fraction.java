@@ -106,13 +106,16 @@ public record Fraction(BigInteger numerator, BigInteger denominator)
 
   /** The largest whole number not above this one. */
   public BigInteger floor() {
-    BigInteger[] parts = numerator.divideAndRemainder(denominator);
-    return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+    if (isWhole()) {
+      return numerator;
+    }
+    BigInteger towardsZero = numerator.divide(denominator);
+    return signum() < 0 ? towardsZero.subtract(BigInteger.ONE) : towardsZero;
   }
 
   /** The smallest whole number not below this one. */
   public BigInteger ceiling() {
-    return new Fraction(numerator.negate(), denominator).floor().negate();
+    return isWhole() ? numerator : floor().add(BigInteger.ONE);
   }
 
   public int signum() {

@@ -38,7 +38,7 @@ final class ProcessFacts {
                 add(
                     "acid",
                     words.text(
-                        "acid.per-jar",
+                        "record.acid-dose",
                         Map.of(
                             "dose", a.each().text(style, Rounding.UP),
                             "acid", words.text("acid." + a.kind().name())))));

@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Shapes and words placed by millimetres from an upper left corner: a drawing or a label. */
 final class Canvas {
-  private static final String NAMES = "rect, circle, line, polygon, arc, text, sign, qr";
+  private static final String NAMES = "rect, circle, line, polygon, arc, text, sign, qr, picture";
 
   /** One thing on the canvas. */
   interface Item {
@@ -34,6 +34,7 @@ final class Canvas {
     return switch (element.name()) {
       case "text" -> PlacedText.read(markup, element, style);
       case "qr" -> codes.read(markup, element);
+      case "picture" -> Picture.read(this, element, style);
       case "rect", "circle", "line", "polygon", "arc", "sign" -> {
         Item shape = Shapes.read(element, style);
         markup.end(element);

@@ -36,8 +36,7 @@ final class Caution implements Block {
     if (brief) {
       pieces.add(Piece.Words.of(word.isEmpty() ? "" : word + " ", style.bolder(), 1));
       pieces.addAll(Inline.read(blocks.markup(), element, style));
-      all.add(
-          new Paragraph(element, pieces, style, Paragraph.Room.NONE, Paragraph.Role.PLAIN));
+      all.add(new Paragraph(element, pieces, style, Paragraph.Room.NONE, Paragraph.Role.PLAIN));
     } else {
       pieces.add(Piece.Words.of(word, lead, 1));
       Paragraph.Room room = new Paragraph.Room(0, 1, true);

@@ -13,6 +13,9 @@ import javax.xml.stream.XMLStreamReader;
  * is not of the kind asked for, is a fault with its place. Lengths come in mm and go out in points.
  */
 final class Element {
+  /** The smallest type in points; below it nobody reads. */
+  static final double LEAST_SIZE = 6;
+
   private final Markup markup;
   private final String name;
   private final int offset;
@@ -121,11 +124,11 @@ final class Element {
     throw bad(attribute, value, "a number");
   }
 
-  /** A type size in points; below 6 nobody reads it. */
+  /** A type size in points. */
   double size(String attribute, double otherwise) {
     String written = attributes.get(attribute);
     double size = number(attribute, otherwise);
-    if (!(size >= 6 && size <= 400)) {
+    if (!(size >= LEAST_SIZE && size <= 400)) {
       throw bad(attribute, written, "a type size from 6 to 400 pt");
     }
     return size;

@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/**
- * Sets {@code 1 1/2} and {@code 1-1/2} with a small raised numerator and a small denominator.
- */
+/** Sets {@code 1 1/2} and {@code 1-1/2} with a small raised numerator and a small denominator. */
 final class Fractions {
   private static final Pattern FRACTION =
       Pattern.compile("(?<![\\d/])(\\d{1,2})/(\\d{1,2})(?![\\d/])");

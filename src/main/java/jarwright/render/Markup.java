@@ -12,6 +12,7 @@ final class Markup {
   private final Source source;
   private final XMLStreamReader reader;
   private int lastOffset;
+  private int wordsOffset;
 
   Markup(Source source) {
     this.source = source;
@@ -42,7 +43,8 @@ final class Markup {
       if (text.isBlank()) {
         return child(parent);
       }
-      throw fault("words may not stand directly in <" + parent.name() + ">: " + shorten(text));
+      String message = "words may not stand directly in <" + parent.name() + ">: " + shorten(text);
+      throw source.fault(firstWord(), message);
     }
     return (Element) next;
   }
@@ -76,6 +78,15 @@ final class Markup {
     }
   }
 
+  /** The offset of the first letter of the words just read. */
+  private int firstWord() {
+    int offset = wordsOffset;
+    while (offset < lastOffset && source.text().charAt(offset) <= ' ') {
+      offset++;
+    }
+    return offset;
+  }
+
   TemplateFault fault(String what) {
     return source.fault(lastOffset, what);
   }
@@ -101,6 +112,7 @@ final class Markup {
           || event == XMLStreamConstants.SPACE) {
         event = reader.next();
       }
+      wordsOffset = lastOffset;
       lastOffset = reader.getLocation().getCharacterOffset();
       if (event == XMLStreamConstants.ENTITY_REFERENCE || event == XMLStreamConstants.DTD) {
         throw fault("a sheet has no DTD and no entities of its own");

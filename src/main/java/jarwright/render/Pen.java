@@ -3,7 +3,6 @@ package jarwright.render;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
-import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfString;
 
 /**
@@ -12,6 +11,9 @@ import com.lowagie.text.pdf.PdfString;
  */
 final class Pen {
   private static final float CIRCLE = 0.5523f;
+
+  /** U+00AD in UTF-16 with its mark; the one-byte encoding of PDF has no such character. */
+  private static final byte[] SOFT_HYPHEN = {(byte) 0xFE, (byte) 0xFF, 0, (byte) 0xAD};
 
   private final PdfContentByte to;
   private final double height;
@@ -66,7 +68,7 @@ final class Pen {
   /** A hyphen that a program reading the page takes for a soft one, not for part of the word. */
   void hyphen(Runnable draw) {
     PdfDictionary soft = new PdfDictionary();
-    soft.put(PdfName.ACTUALTEXT, new PdfString("\u00AD", PdfObject.TEXT_UNICODE));
+    soft.put(PdfName.ACTUALTEXT, new PdfString(SOFT_HYPHEN));
     to.beginMarkedContentSequence(PdfName.SPAN, soft, true);
     draw.run();
     to.endMarkedContentSequence();

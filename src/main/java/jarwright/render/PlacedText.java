@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Words placed on a canvas: anchored to a point, or fitted into a box. Fitting sets them as large
- * as they go between {@code size} and {@code min}; if they do not go at all, the parts that may be
- * dropped are, the highest {@code drop} first.
+ * as they go between {@code size} and {@code min}; parts that may be dropped are, the highest
+ * {@code drop} first, when all together would be smaller than {@code drop-below}.
  */
 final class PlacedText implements Canvas.Item {
   private static final double STEP = 0.25;
@@ -15,9 +15,25 @@ final class PlacedText implements Canvas.Item {
   /** Words are divided only when keeping them whole would cost more than a fifth of the size. */
   private static final double WHOLE_WORDS = 0.8;
 
-  private record Part(Galley galley, Style style, int drop) {}
+  private record Part(Galley galley, Style style, int drop) {
+    /** The scale at which it is set when the whole is set at {@code scale}: never below 6 pt. */
+    double scale(double scale) {
+      return Math.max(scale, Element.LEAST_SIZE / style.size());
+    }
+  }
 
-  private record Fitted(List<Part> parts, List<List<Line>> lines, double scale, double tall) {}
+  private record Setting(Part part, List<Line> lines, double scale) {
+    double tall() {
+      double tall = 0;
+      for (Line line : lines) {
+        double[] reach = part.galley().reach(line);
+        tall += (reach[0] + reach[1]) * scale;
+      }
+      return tall;
+    }
+  }
+
+  private record Fitted(List<Setting> parts, double scale, double tall) {}
 
   private final Element at;
   private final double x;
@@ -25,6 +41,7 @@ final class PlacedText implements Canvas.Item {
   private final double width;
   private final double tall;
   private final double least;
+  private final double dropBelow;
   private final boolean wraps;
   private final String valign;
   private final int turn;
@@ -44,6 +61,7 @@ final class PlacedText implements Canvas.Item {
     wraps = element.yes("wrap", true);
     style = outer.read(element);
     least = element.size("min", style.size());
+    dropBelow = Math.min(style.size(), element.size("drop-below", least));
     element.done();
     if (turn % 90 != 0) {
       throw element.bad("turn", String.valueOf(turn), "0, 90 or -90");
@@ -86,7 +104,7 @@ final class PlacedText implements Canvas.Item {
   private void part(Markup markup, Element element) {
     int drop = element.whole("drop", 0, 0, 99);
     double scale = element.number("scale", 1);
-    Style own = style.sized(style.size() * scale).read(element);
+    Style own = style.sized(Math.max(Element.LEAST_SIZE, style.size() * scale)).read(element);
     element.done();
     List<Piece> pieces = Inline.read(markup, element, own);
     if (!pieces.isEmpty()) {
@@ -131,24 +149,24 @@ final class PlacedText implements Canvas.Item {
     if (fitted == null) {
       fitted = fit();
     }
-    double along = turn == 0 ? width : tall;
-    double across = turn == 0 ? tall : width;
-    double slack = across - fitted.tall();
+    double along = along();
+    double slack = across() - fitted.tall();
     double down = valign.equals("middle") ? slack / 2 : valign.equals("bottom") ? slack : 0;
-    for (int i = 0; i < fitted.parts().size(); i++) {
-      Part part = fitted.parts().get(i);
-      for (Line line : fitted.lines().get(i)) {
-        double[] reach = part.galley().reach(line);
-        double in = (along - line.width() * fitted.scale()) * share(part.style());
-        double base = down + reach[0] * fitted.scale();
+    for (Setting set : fitted.parts()) {
+      Galley galley = set.part().galley();
+      double scale = set.scale();
+      for (Line line : set.lines()) {
+        double[] reach = galley.reach(line);
+        double in = (along - line.width() * scale) * share(set.part().style());
+        double base = down + reach[0] * scale;
         if (turn == 0) {
-          part.galley().draw(line, pen, bx + in, by + base, fitted.scale(), 0);
+          galley.draw(line, pen, bx + in, by + base, scale, 0);
         } else if (turn > 0) {
-          part.galley().draw(line, pen, bx + base, by + tall - in, fitted.scale(), turn);
+          galley.draw(line, pen, bx + base, by + tall - in, scale, turn);
         } else {
-          part.galley().draw(line, pen, bx + width - base, by + in, fitted.scale(), turn);
+          galley.draw(line, pen, bx + width - base, by + in, scale, turn);
         }
-        down += (reach[0] + reach[1]) * fitted.scale();
+        down += (reach[0] + reach[1]) * scale;
       }
     }
   }
@@ -169,7 +187,8 @@ final class PlacedText implements Canvas.Item {
   }
 
   private Fitted largest(List<Part> some) {
-    double smallest = least / style.size();
+    boolean bare = some.stream().allMatch(part -> part.drop() == 0);
+    double smallest = (bare ? least : Math.max(least, dropBelow)) / style.size();
     Fitted whole = search(some, smallest, false);
     if (whole != null && whole.scale() >= WHOLE_WORDS) {
       return whole;
@@ -183,11 +202,12 @@ final class PlacedText implements Canvas.Item {
   /** The largest scale at which the parts fit, found by halving the range of steps. */
   private Fitted search(List<Part> some, double smallest, boolean divide) {
     int low = 0;
-    int high = (int) Math.floor(style.size() * (1 - smallest) / STEP + 1e-6);
+    int high = (int) Math.ceil(style.size() * (1 - smallest) / STEP - 1e-6);
     Fitted best = null;
     while (low <= high) {
       int middle = best == null && low == 0 ? 0 : (low + high) / 2;
-      Fitted found = at(some, 1 - middle * STEP / style.size(), divide);
+      double scale = Math.max(smallest, 1 - middle * STEP / style.size());
+      Fitted found = at(some, scale, divide);
       if (found != null) {
         best = found;
         high = middle - 1;
@@ -199,45 +219,50 @@ final class PlacedText implements Canvas.Item {
   }
 
   private Fitted at(List<Part> some, double scale, boolean divide) {
-    double along = (turn == 0 ? width : tall) / scale;
-    double across = turn == 0 ? tall : width;
+    List<Setting> all = new ArrayList<>();
     double height = 0;
-    List<List<Line>> all = new ArrayList<>();
     for (Part part : some) {
-      Style set = divide ? part.style() : part.style().whole();
-      List<Line> lines = Breaking.lines(part.galley(), set, along, false);
-      if (lines == null || (!wraps && lines.size() > 1)) {
+      Setting set = set(part, scale, divide);
+      if (set == null) {
         return null;
       }
-      for (Line line : lines) {
-        double[] reach = part.galley().reach(line);
-        height += (reach[0] + reach[1]) * scale;
-      }
-      all.add(lines);
+      height += set.tall();
+      all.add(set);
     }
-    return height <= across + 0.01 ? new Fitted(some, all, scale, height) : null;
+    return height <= across() + 0.01 ? new Fitted(all, scale, height) : null;
+  }
+
+  /** The part in lines, or null if a word or the one line is too wide. */
+  private Setting set(Part part, double whole, boolean divide) {
+    double scale = part.scale(whole);
+    Style style = divide ? part.style() : part.style().whole();
+    List<Line> lines = Breaking.lines(part.galley(), style, along() / scale, false);
+    return lines == null || (!wraps && lines.size() > 1) ? null : new Setting(part, lines, scale);
+  }
+
+  private double along() {
+    return turn == 0 ? width : tall;
+  }
+
+  private double across() {
+    return turn == 0 ? tall : width;
   }
 
   private DoesNotFit tooLarge(List<Part> some) {
     double scale = least / style.size();
-    double along = turn == 0 ? width : tall;
-    double across = turn == 0 ? tall : width;
     double height = 0;
     for (Part part : some) {
-      List<Line> lines = Breaking.lines(part.galley(), part.style(), along / scale, false);
-      if (lines == null || (!wraps && lines.size() > 1)) {
-        double needs = part.galley().width(0, part.galley().length()) * scale;
+      Setting set = set(part, scale, true);
+      if (set == null) {
+        double needs = part.galley().width(0, part.galley().length()) * part.scale(scale);
         return new DoesNotFit(
             at.where() + " " + Markup.shorten(part.galley().text()),
             Units.mm(needs),
-            Units.mm(along));
+            Units.mm(along()));
       }
-      for (Line line : lines) {
-        double[] reach = part.galley().reach(line);
-        height += (reach[0] + reach[1]) * scale;
-      }
+      height += set.tall();
     }
     String first = some.isEmpty() ? "" : " " + Markup.shorten(some.get(0).galley().text());
-    return new DoesNotFit(at.where() + first, Units.mm(height), Units.mm(across));
+    return new DoesNotFit(at.where() + first, Units.mm(height), Units.mm(across()));
   }
 }

@@ -33,13 +33,7 @@ final class Response {
     // the line of the words, so that figure and words stand on the same middle
     Style line =
         new Style(
-            style.shop(),
-            true,
-            big.size(),
-            style.leading() / SCALE,
-            style.tone(),
-            "right",
-            false);
+            style.shop(), true, big.size(), style.leading() / SCALE, style.tone(), "right", false);
     pieces.addAll(Fractions.set(main, line, style.shop().typeface().figures(), 1));
     if (!also.isEmpty()) {
       Style small = style.sized(style.size() * ALSO_SCALE);

@@ -7,7 +7,7 @@ import java.util.List;
 /** One row of a table. */
 final class Row implements Block {
 
-  private record Cell(Block body, int column, int span, boolean head, Tone tint, String valign) {}
+  private record Cell(Stack body, int column, int span, boolean head, Tone tint, String valign) {}
 
   private final Table table;
   private final Element at;
@@ -148,7 +148,11 @@ final class Row implements Block {
       Tags.scope(tag, head ? "Column" : "Row");
     }
     Tags.span(tag, cell.span());
-    side.tags().inside(tag, paint);
+    if (cell.body().isPlainWords()) {
+      side.tags().content(tag, side.content(), paint);
+    } else {
+      side.tags().inside(tag, paint);
+    }
   }
 
   private void furniture(Pen pen, double x, double top, double[] widths, double height) {

@@ -23,6 +23,11 @@ final class Stack implements Block {
     return blocks.isEmpty();
   }
 
+  /** Whether it is one paragraph, which needs no structure element inside that of its cell. */
+  boolean isPlainWords() {
+    return blocks.size() == 1 && blocks.get(0) instanceof Paragraph;
+  }
+
   @Override
   public double before() {
     return blocks.isEmpty() ? 0 : blocks.get(0).before();
@@ -63,7 +68,9 @@ final class Stack implements Block {
         : 0;
   }
 
-  /** The width that its words would take on one line, if it is one paragraph; else no width fits. */
+  /**
+   * The width that its words would take on one line, if it is one paragraph; else no width fits.
+   */
   double natural() {
     return blocks.size() == 1 && blocks.get(0) instanceof Paragraph words
         ? words.natural()

@@ -24,13 +24,24 @@ import java.util.Map;
 final class WordFunctions {
   private WordFunctions() {}
 
+  /**
+   * Adds the functions to what a template sees.
+   *
+   * @throws IllegalArgumentException if the view has a value by the name of a function
+   */
   static void addTo(Map<String, Object> view, Wording words) {
-    view.put("language", words.language());
-    view.put("word", function("word", 1, 2, a -> words.text(text(a, 0), values(a))));
-    view.put(
-        "count", function("count", 2, 2, a -> words.count(text(a, 0), decimal(a, 1).longValue())));
-    view.put("number", function("number", 1, 1, a -> words.number(decimal(a, 0))));
-    view.put("day", function("day", 2, 2, a -> words.date(text(a, 0), date(text(a, 1)))));
+    add(view, "language", words.language());
+    add(view, "word", function("word", 1, 2, a -> words.text(text(a, 0), values(a))));
+    add(view, "count", function("count", 2, 2, a -> words.count(text(a, 0), whole(a, 1))));
+    add(view, "number", function("number", 1, 1, a -> words.number(decimal(a, 0))));
+    add(view, "day", function("day", 2, 2, a -> words.date(text(a, 0), date(text(a, 1)))));
+  }
+
+  private static void add(Map<String, Object> view, String name, Object value) {
+    if (view.put(name, value) != null) {
+      throw new IllegalArgumentException(
+          "a view has a value \"" + name + "\", which every template has as a function");
+    }
   }
 
   private interface Body {
@@ -59,6 +70,14 @@ final class WordFunctions {
       return new BigDecimal(number.getAsNumber().toString());
     }
     throw new IllegalArgumentException("value " + (i + 1) + " must be a number");
+  }
+
+  private static long whole(List<?> arguments, int i) throws TemplateModelException {
+    try {
+      return decimal(arguments, i).longValueExact();
+    } catch (ArithmeticException e) {
+      throw new IllegalArgumentException("value " + (i + 1) + " must be a whole number", e);
+    }
   }
 
   private static LocalDate date(String text) {

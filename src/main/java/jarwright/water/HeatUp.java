@@ -5,6 +5,7 @@ import jarwright.plan.Energy;
 import jarwright.process.JarSize;
 import jarwright.process.Pack;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Volume;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,11 +24,13 @@ public final class HeatUp {
   /** kg; common practice. */
   private static final Range POT_MASS = new Range(1.5, 5);
 
+  private static final Range PRESSURE_CANNER_MASS = new Range(3, 9);
+
   /** Grams of glass for a millilitre of content where no mass is published: from the quart jar. */
   private static final Range GLASS_FOR_ML = new Range(0.42, 0.54);
 
   /** Which part of the food has warmed through when the water boils; common practice. */
-  private static final Range WARMED = new Range(0.3, 1);
+  private static final Range WARMED = new Range(0.3, 0.7);
 
   /** Heat lost over the water and the sides on the way; common practice. */
   private static final Range LOSS = new Range(1.0, 1.2);
@@ -52,7 +55,7 @@ public final class HeatUp {
   /** °C; common practice: what comes from the tap, and food in the filled jar. */
   private static final Range TAP = new Range(10, 25);
 
-  private static final Range RAW_FOOD = new Range(20, 55);
+  private static final Range RAW_FOOD = new Range(20, 60);
   private static final Range HOT_FOOD = new Range(75, 95);
 
   /** USDA: a pressure canner steams after 12 to 15 minutes and cools down in 20 to 60. */
@@ -60,6 +63,11 @@ public final class HeatUp {
 
   private static final Estimate TO_PRESSURE = new Estimate(3, 5);
   private static final Estimate COOL_DOWN = new Estimate(20, 60);
+
+  /** Litres; common practice. */
+  private static final Range ANY_WATER = new Range(7, 14);
+
+  private static final Range ANY_PRESSURE_WATER = new Range(2.5, 5);
 
   private static final double SECONDS = 60;
   private static final double GRAMS = 1_000;
@@ -77,13 +85,34 @@ public final class HeatUp {
     return canner.watts().isEmpty() || canner.energy().isEmpty();
   }
 
+  /**
+   * Litres of water in a canner that is filled as advised; where that could not be reckoned, from
+   * the least to the most that the usual canners hold.
+   */
+  public static Range litres(WaterAdvice advice) {
+    return advice.fold(
+        covering ->
+            new Range(litres(covering.before()), litres(covering.before().plus(covering.kettle()))),
+        tooShallow -> ANY_WATER,
+        unmeasured -> ANY_WATER,
+        pressure ->
+            pressure
+                .volumes()
+                .map(v -> new Range(litres(v.from()), litres(v.to())))
+                .orElse(ANY_PRESSURE_WATER));
+  }
+
+  private static double litres(Volume volume) {
+    return Doubles.of(volume.inMillilitres()) / MILLILITRES;
+  }
+
   /** From tap water to the temperature at which jars of the pack go in. */
-  public static Estimate preheat(Canner canner, double waterLitres, Pack pack) {
+  public Estimate preheat(Canner canner, Range waterLitres, Pack pack) {
     double to = pack == Pack.RAW ? PREHEAT_RAW : PREHEAT_HOT;
     Range kilojoules =
         new Range(
-            (WATER * waterLitres + POT.low() * POT_MASS.low()) * (to - TAP.high()),
-            (WATER * waterLitres + POT.high() * POT_MASS.high()) * (to - TAP.low()));
+            filled(canner, waterLitres).low() * (to - TAP.high()),
+            filled(canner, waterLitres).high() * (to - TAP.low()));
     return minutes(kilojoules, canner);
   }
 
@@ -94,7 +123,7 @@ public final class HeatUp {
    * @param standing jars in the canner
    */
   public Estimate toBoil(
-      Canner canner, double waterLitres, JarSize jar, int standing, Pack pack, Altitude altitude) {
+      Canner canner, Range waterLitres, JarSize jar, int standing, Pack pack, Altitude altitude) {
     double boiling = BoilingPoint.celsius(altitude);
     double water = pack == Pack.RAW ? PREHEAT_RAW : PREHEAT_HOT;
     Range food = pack == Pack.RAW ? RAW_FOOD : HOT_FOOD;
@@ -103,11 +132,11 @@ public final class HeatUp {
     Range kilojoules =
         new Range(
             LOSS.low()
-                * (heat(WATER * waterLitres + POT.low() * POT_MASS.low(), water, boiling)
+                * (heat(filled(canner, waterLitres).low(), water, boiling)
                     + heat(standing * GLASS * glass.low(), water, boiling)
                     + heat(standing * FOOD.low() * content * WARMED.low(), food.high(), boiling)),
             LOSS.high()
-                * (heat(WATER * waterLitres + POT.high() * POT_MASS.high(), water, boiling)
+                * (heat(filled(canner, waterLitres).high(), water, boiling)
                     + heat(standing * GLASS * glass.high(), food.low(), boiling)
                     + heat(standing * FOOD.high() * content * WARMED.high(), food.low(), boiling)));
     Estimate physics = minutes(kilojoules, canner);
@@ -122,6 +151,14 @@ public final class HeatUp {
   /** From heat off to no pressure, nothing done to hasten it. */
   public static Estimate coolDown() {
     return COOL_DOWN;
+  }
+
+  /** kJ/K of a canner and its water. */
+  private static Range filled(Canner canner, Range litres) {
+    Range mass = canner.method().isPressure() ? PRESSURE_CANNER_MASS : POT_MASS;
+    return new Range(
+        WATER * litres.low() + POT.low() * mass.low(),
+        WATER * litres.high() + POT.high() * mass.high());
   }
 
   private Range glassKilograms(JarSize jar) {

@@ -79,6 +79,7 @@ class LedgerDiskTest {
       next.append(SIX);
       assertEquals(found.size() + SIX.size(), next.read().last(), "stopped after " + room);
       Files.write(file, before);
+      Files.deleteIfExists(folder.resolve("ledger.torn-1.txt"));
     }
   }
 

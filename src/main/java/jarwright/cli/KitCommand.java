@@ -1,0 +1,77 @@
+package jarwright.cli;
+
+import jarwright.files.OutputFolder;
+import jarwright.pantry.Pantry;
+import jarwright.problem.Refused;
+import jarwright.render.Printer;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.cli.Options;
+
+/** The main job: checks plans, works them out, names their lots and writes every print-out. */
+final class KitCommand implements Command {
+  private static final String OUT = "output";
+  private static final String TEMPLATES = "templates";
+  private static final String DATED = "dated";
+  private static final String LARGE = "large";
+  private static final String PRINT = "print";
+
+  @Override
+  public String name() {
+    return "kit";
+  }
+
+  @Override
+  public String arguments() {
+    return "PLAN… [-o DIR]";
+  }
+
+  @Override
+  public String summary() {
+    return "turn plans into checklist, labels, sheets and records";
+  }
+
+  @Override
+  public Options options() {
+    return new Options()
+        .addOption(CommonOptions.withValue("o", OUT, "DIR", "write here, not to print/PLAN"))
+        .addOption(CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"))
+        .addOption(CommonOptions.withValue(null, TEMPLATES, "DIR", "your own templates first"))
+        .addOption(CommonOptions.flag(DATED, "put date, lot and clock times on the checklist"))
+        .addOption(CommonOptions.flag(LARGE, "larger type on the checklist"));
+  }
+
+  @Override
+  public void run(Call call) throws Usage, Refused, IOException {
+    List<Path> plans = PlanRuns.named(call, name());
+    Register register = new Register(call);
+    List<PlanRun> runs = PlanRuns.of(plans, call, register::lotsOf);
+    Pantry pantry = register.with(runs);
+    Printer printer = new Printer(call.path(TEMPLATES));
+    Map<Path, Map<String, byte[]>> kits = new LinkedHashMap<>();
+    for (PlanRun run : runs) {
+      KitSheets sheets = new KitSheets(run, printer);
+      sheets.checklist(call.has(DATED), call.has(LARGE));
+      sheets.day();
+      sheets.labels();
+      sheets.shelf(pantry);
+      sheets.records();
+      sheets.json();
+      kits.put(folder(call, run, runs.size()), sheets.files());
+    }
+    register.write(runs);
+    for (Map.Entry<Path, Map<String, byte[]>> kit : kits.entrySet()) {
+      new OutputFolder(kit.getKey()).write(kit.getValue());
+      call.tell("wrote " + kit.getKey() + ": " + String.join(", ", kit.getValue().keySet()));
+    }
+  }
+
+  private static Path folder(Call call, PlanRun run, int plans) {
+    Path folder = call.path(OUT).orElse(call.surroundings().resolve(PRINT));
+    boolean own = call.has(OUT) && plans == 1;
+    return own ? folder : folder.resolve(run.plan().name());
+  }
+}

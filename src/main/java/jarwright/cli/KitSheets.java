@@ -1,0 +1,142 @@
+package jarwright.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import jarwright.batch.Batch;
+import jarwright.checklist.BatchView;
+import jarwright.checklist.ChecklistSheet;
+import jarwright.day.CannerFigures;
+import jarwright.day.Checklist;
+import jarwright.day.DaySheet;
+import jarwright.files.GelPointTable;
+import jarwright.files.KitJson;
+import jarwright.files.LabelStocks;
+import jarwright.files.StepTables;
+import jarwright.label.JarLabel;
+import jarwright.label.LabelsSheet;
+import jarwright.lot.LotCode;
+import jarwright.page.LabelStock;
+import jarwright.page.Registration;
+import jarwright.page.PaperSize;
+import jarwright.page.Sheet;
+import jarwright.page.Wording;
+import jarwright.pantry.Jar;
+import jarwright.pantry.Pantry;
+import jarwright.pantry.Standing;
+import jarwright.problem.Refused;
+import jarwright.process.GelPoints;
+import jarwright.record.PlannedPages;
+import jarwright.render.Printer;
+import jarwright.render.WordBundle;
+import jarwright.shelf.ShelfSheet;
+
+/** The print-outs of one plan, by the names of their files. */
+final class KitSheets {
+  private static final int TYPICAL_PDF = 1 << 16;
+
+  private final PlanRun run;
+  private final Printer printer;
+  private final Wording words;
+  private final ProductNames names;
+  private final PaperSize paper;
+  private final LocalDate made;
+  private final Map<String, byte[]> files = new LinkedHashMap<>();
+
+  KitSheets(PlanRun run, Printer printer) throws IOException, Refused {
+    this.run = run;
+    this.printer = printer;
+    this.words = WordBundle.load(run.plan().kitchen().language());
+    this.names = new ProductNames(run.plan().kitchen().language());
+    this.paper = PaperSize.parse(run.plan().kitchen().paper().id());
+    this.made =
+        run.batches().stream().map(b -> b.plan().date()).min(LocalDate::compareTo).orElseThrow();
+  }
+
+  Map<String, byte[]> files() {
+    return files;
+  }
+
+  void checklist(boolean dated, boolean large) throws IOException, Refused {
+    List<Map<String, Object>> views = new ArrayList<>();
+    GelPoints gelPoints = GelPointTable.read();
+    for (Batch batch : run.batches()) {
+      BatchView view = new BatchView(batch, names.of(batch.product()), words, names::ingredient);
+      if (dated) {
+        view.dated();
+      }
+      Checklist list =
+          new Checklist(
+              batch,
+              StepTables.read(batch.product(), words.language()),
+              gelPoints,
+              CannerFigures.of(run.loads().get(batch), batch.kitchen().units(), words),
+              words);
+      views.add(view.with(list.sections()));
+    }
+    pdf("checklist.pdf", ChecklistSheet.of(views, paper, words, made, large));
+  }
+
+  void labels() throws IOException, Refused {
+    List<JarLabel> labels = new ArrayList<>();
+    for (Batch batch : run.batches()) {
+      labels.addAll(JarLabel.all(batch, names.of(batch.product()), words));
+    }
+    LabelStock stock = LabelStocks.forKitchen(run.plan().kitchen());
+    pdf(
+        "labels.pdf",
+        LabelsSheet.of(labels, stock, Registration.TRUE, LabelsSheet.Use.USUAL, words, made));
+  }
+
+  /**
+   * The inventory with this kit's jars among those that are there.
+   *
+   * @param pantry with the kit's lots registered
+   */
+  void shelf(Pantry pantry) throws IOException {
+    Set<LotCode> own = run.batches().stream().map(Batch::lot).collect(Collectors.toSet());
+    Stream<Jar> jars =
+        pantry
+            .jars()
+            .filter(
+                j ->
+                    j.standing().isHere()
+                        || (own.contains(j.id().lot())
+                            && j.standing() instanceof Standing.Planned));
+    ShelfSheet shelf = new ShelfSheet(words, names::of);
+    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), made, paper));
+  }
+
+  void day() throws IOException {
+    DaySheet day = new DaySheet(words, names::of, names::ingredient);
+    pdf("day.pdf", day.of(run.days(), paper, made));
+  }
+
+  void records() {
+    PlannedPages pages = new PlannedPages(words, names::of);
+    for (Batch batch : run.batches()) {
+      files.put("records/" + PlannedPages.href(batch), printer.html(pages.page(batch, run.sizes(batch))));
+    }
+    files.put("records/index.html", printer.html(pages.index(run.batches())));
+  }
+
+  /** Everything computed, for other programs; names the files made before it. */
+  void json() throws IOException {
+    List<KitJson.Entry> entries =
+        run.batches().stream().map(b -> new KitJson.Entry(b, run.record(b))).toList();
+    files.put("kit.json", KitJson.of(run.plan(), entries, List.copyOf(files.keySet())));
+  }
+
+  private void pdf(String file, Sheet sheet) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(TYPICAL_PDF);
+    printer.pdf(sheet, out);
+    files.put(file, out.toByteArray());
+  }
+}

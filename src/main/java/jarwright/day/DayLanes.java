@@ -1,0 +1,151 @@
+package jarwright.day;
+
+import jarwright.page.Wording;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+
+/** The tasks of a day laid out in lanes: one for each canner, burner and pair of hands. */
+final class DayLanes {
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+  private static final int TICK = 30;
+
+  private final DayPlan day;
+  private final Wording words;
+  private final List<Integer> burners;
+
+  DayLanes(DayPlan day, Wording words) {
+    this.day = day;
+    this.words = words;
+    TreeSet<Integer> used = new TreeSet<>();
+    for (Task task : day.tasks()) {
+      if (task.kind().where() != TaskKind.Where.CANNER) {
+        task.burner().ifPresent(used::add);
+      }
+    }
+    this.burners = List.copyOf(used);
+  }
+
+  /** The captions of the lanes, from left to right. */
+  List<String> heads() {
+    List<String> heads = new ArrayList<>(day.canners());
+    burners.forEach(b -> heads.add(words.text("day.lane.burner", Map.of("n", b))));
+    for (int hand = 1; hand <= day.hands(); hand++) {
+      heads.add(words.text("day.lane.hands", Map.of("n", hand)));
+    }
+    return heads;
+  }
+
+  /** The batch's letter and the load's number in it. */
+  String name(int load) {
+    CannerLoad of = day.loads().get(load).load();
+    return of.batch().lot().letter() + (of.of() == 1 ? "" : String.valueOf(of.number()));
+  }
+
+  String clock(int minute) {
+    return clock(day.at(minute));
+  }
+
+  String clock(ZonedDateTime time) {
+    return CLOCK.format(time);
+  }
+
+  /** The day cut into stretches that one side of paper holds, each with its ticks and blocks. */
+  List<Map<String, Object>> sides(int longest) {
+    int count = Math.max(1, (day.finish() + longest - 1) / longest);
+    int each = (day.finish() + count - 1) / count;
+    List<Map<String, Object>> sides = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int from = i * each;
+      int to = Math.min(day.finish(), from + each);
+      Map<String, Object> side = new LinkedHashMap<>();
+      side.put("minutes", to - from);
+      side.put("ticks", ticks(from, to));
+      side.put("blocks", blocks(from, to));
+      side.put("rushes", rushes(from, to));
+      sides.add(side);
+    }
+    return sides;
+  }
+
+  private List<Map<String, Object>> ticks(int from, int to) {
+    List<Map<String, Object>> ticks = new ArrayList<>();
+    int past = day.at(from).getMinute() % TICK;
+    for (int at = past == 0 ? from : from + TICK - past; at <= to; at += TICK) {
+      Map<String, Object> tick = new LinkedHashMap<>();
+      tick.put("at", at - from);
+      tick.put("clock", clock(at));
+      tick.put("hour", day.at(at).getMinute() == 0);
+      ticks.add(tick);
+    }
+    return ticks;
+  }
+
+  private List<Map<String, Object>> rushes(int from, int to) {
+    List<Map<String, Object>> rushes = new ArrayList<>();
+    for (Rush rush : day.rushes()) {
+      if (rush.end() > from && rush.start() < to) {
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("from", Math.max(0, rush.start() - from));
+        one.put("to", Math.min(to, rush.end()) - from);
+        rushes.add(one);
+      }
+    }
+    return rushes;
+  }
+
+  private List<Map<String, Object>> blocks(int from, int to) {
+    List<Map<String, Object>> blocks = new ArrayList<>();
+    for (Task task : day.tasks()) {
+      if (task.end() <= from || task.start() >= to || task.end() == task.start()) {
+        continue;
+      }
+      for (int lane : lanes(task)) {
+        Map<String, Object> block = new LinkedHashMap<>();
+        block.put("lane", lane);
+        block.put("from", Math.max(0, task.start() - from));
+        block.put("to", Math.min(to, task.end()) - from);
+        block.put("exact", task.kind() == TaskKind.PROCESS);
+        block.put("clock", task.kind().startsClock() && task.start() >= from);
+        block.put("text", name(task.load()) + " " + words.text("day.brief." + task.kind().id()));
+        block.put("minutes", task.end() - task.start());
+        blocks.add(block);
+      }
+    }
+    return blocks;
+  }
+
+  private List<Integer> lanes(Task task) {
+    List<Integer> lanes = new ArrayList<>();
+    if (task.kind().where() == TaskKind.Where.CANNER) {
+      lanes.add(day.loads().get(task.load()).canner() - 1);
+    } else if (task.burner().isPresent()) {
+      lanes.add(day.canners().size() + burners.indexOf(task.burner().getAsInt()));
+    }
+    task.hands().forEach(h -> lanes.add(day.canners().size() + burners.size() + h - 1));
+    return lanes;
+  }
+
+  /** The same as a table, in the order of the clock. */
+  List<Map<String, Object>> table() {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (Task task : day.tasks()) {
+      Map<String, Object> row = new LinkedHashMap<>();
+      row.put("start", clock(task.start()));
+      row.put("end", clock(task.end()));
+      row.put("load", name(task.load()));
+      row.put("what", words.text("day.task." + task.kind().id()));
+      row.put("minutes", task.end() - task.start());
+      row.put("exact", task.isExact());
+      row.put("process", task.kind() == TaskKind.PROCESS);
+      row.put("hands", task.hands().size());
+      rows.add(row);
+    }
+    return rows;
+  }
+}

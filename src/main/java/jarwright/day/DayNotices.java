@@ -1,0 +1,74 @@
+package jarwright.day;
+
+import jarwright.batch.Batch;
+import jarwright.day.Notice.Kind;
+import jarwright.water.HeatUp;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What the cook should know of a day's loads before it starts, each thing once a batch. */
+final class DayNotices {
+  /** Common practice: a day that anybody stands through. */
+  private static final int LONG_DAY_MINUTES = 14 * 60;
+
+  private static final int MINUTES_AN_HOUR = 60;
+
+  private DayNotices() {}
+
+  static List<Notice> of(List<LoadTasks> loads, boolean jarsOnStove, int finish) {
+    List<Notice> notices = new ArrayList<>();
+    if (finish > LONG_DAY_MINUTES) {
+      String hours = String.valueOf((finish + MINUTES_AN_HOUR - 1) / MINUTES_AN_HOUR);
+      notices.add(new Notice(Kind.LONG_DAY, Optional.empty(), List.of(hours)));
+    }
+    if (!jarsOnStove) {
+      notices.add(new Notice(Kind.JARS_HEATED_ELSEWHERE, Optional.empty(), List.of()));
+    }
+    for (LoadTasks tasks : loads) {
+      for (Notice notice : ofLoad(tasks.load())) {
+        if (!notices.contains(notice)) {
+          notices.add(notice);
+        }
+      }
+    }
+    return notices;
+  }
+
+  private static List<Notice> ofLoad(CannerLoad load) {
+    Batch batch = load.batch();
+    List<Notice> notices = new ArrayList<>();
+    if (HeatUp.assumesPower(batch.canner())) {
+      notices.add(of(Kind.POWER_ASSUMED, batch, batch.canner().name()));
+    }
+    if (load.belowMinimum()) {
+      notices.add(of(Kind.SMALL_PRESSURE_LOAD, batch, load.jars(), load.waterJars()));
+    } else if (load.waterJars() > 0) {
+      notices.add(of(Kind.WATER_JARS, batch, load.waterJars()));
+    }
+    if (load.places().withSlimJars() > load.places().total()) {
+      notices.add(
+          of(Kind.SLIM_JARS_FIT, batch, load.places().total(), load.places().withSlimJars()));
+    }
+    load.water()
+        .fold(
+            covering ->
+                covering.measureJars()
+                    ? Optional.of(of(Kind.MEASURE_JARS, batch, covering.tallest()))
+                    : Optional.<Notice>empty(),
+            tooShallow -> Optional.<Notice>empty(),
+            unmeasured ->
+                Optional.of(of(Kind.WATER_UNMEASURED, batch, unmeasured.missing().toArray())),
+            pressure ->
+                pressure.volumes().isEmpty()
+                    ? Optional.of(of(Kind.WATER_UNMEASURED, batch, "inside-diameter"))
+                    : Optional.<Notice>empty())
+        .ifPresent(notices::add);
+    return notices;
+  }
+
+  private static Notice of(Kind kind, Batch batch, Object... details) {
+    return new Notice(
+        kind, Optional.of(batch.lot()), List.of(details).stream().map(String::valueOf).toList());
+  }
+}

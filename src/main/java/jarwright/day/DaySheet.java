@@ -1,0 +1,108 @@
+package jarwright.day;
+
+import jarwright.batch.Batch;
+import jarwright.page.PaperSize;
+import jarwright.page.Sheet;
+import jarwright.page.Wording;
+import jarwright.process.Product;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+
+/** The day by the clock as a print-out: picture, table, and what to gather. */
+public final class DaySheet {
+  private static final String TEMPLATE = "day.ftl";
+
+  /** Minutes that one side of paper shows well. */
+  private static final int LONGEST_SIDE = 600;
+
+  private final Wording words;
+  private final Function<Product, String> productName;
+  private final UnaryOperator<String> ingredient;
+
+  /**
+   * @param productName the name of a product in the sheet's language
+   * @param ingredient the sheet's words for an English ingredient of a formula
+   */
+  public DaySheet(
+      Wording words, Function<Product, String> productName, UnaryOperator<String> ingredient) {
+    this.words = words;
+    this.productName = productName;
+    this.ingredient = ingredient;
+  }
+
+  /** The document of one plan's days, which are of one kitchen. */
+  public Sheet of(List<DayPlan> days, PaperSize paper, LocalDate made) {
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("household", batches(days.get(0)).get(0).kitchen().household());
+    view.put("paper", Map.of("w", paper.width(), "h", paper.height()));
+    view.put("days", days.stream().map(this::day).toList());
+    List<String> products =
+        days.stream()
+            .flatMap(d -> batches(d).stream())
+            .map(b -> productName.apply(b.product()))
+            .distinct()
+            .toList();
+    Sheet.About about =
+        new Sheet.About(words.text("day.title"), String.join(", ", products), products, made);
+    return new Sheet(TEMPLATE, view, paper, words, about);
+  }
+
+  private static List<Batch> batches(DayPlan day) {
+    return day.loads().stream().map(l -> l.load().batch()).distinct().toList();
+  }
+
+  private Map<String, Object> day(DayPlan day) {
+    DayLanes lanes = new DayLanes(day, words);
+    Map<String, Object> view = new LinkedHashMap<>();
+    view.put("date", day.date().toString());
+    view.put("start", lanes.clock(0));
+    view.put("finish", lanes.clock(day.finish()));
+    view.put(
+        "finishRange",
+        List.of(lanes.clock(day.finishRange().min()), lanes.clock(day.finishRange().max())));
+    view.put("jars", day.jars());
+    view.put("loads", loads(day, lanes));
+    view.put("lanes", lanes.heads());
+    view.put("sides", lanes.sides(LONGEST_SIDE));
+    view.put("tasks", lanes.table());
+    view.put("gather", new DayGather(batches(day), words, productName, ingredient).lines());
+    view.put("notices", notices(day));
+    return view;
+  }
+
+  private List<Map<String, Object>> loads(DayPlan day, DayLanes lanes) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (int i = 0; i < day.loads().size(); i++) {
+      PlannedLoad load = day.loads().get(i);
+      Batch batch = load.load().batch();
+      Map<String, Object> one = new LinkedHashMap<>();
+      one.put("name", lanes.name(i));
+      one.put("product", productName.apply(batch.product()));
+      one.put("pack", words.text("pack." + batch.pack()));
+      one.put("jars", load.load().jars() + " " + words.count("jar." + batch.jar(), load.load().jars()));
+      one.put("minutes", batch.process().minutes());
+      one.put("canner", batch.canner().name());
+      one.put("out", lanes.clock(load.out()));
+      one.put("testFrom", lanes.clock(load.testFrom()));
+      all.add(one);
+    }
+    return all;
+  }
+
+  private List<String> notices(DayPlan day) {
+    List<String> texts = new ArrayList<>();
+    for (Notice notice : day.notices()) {
+      Map<String, Object> values = new LinkedHashMap<>();
+      for (int i = 0; i < notice.details().size(); i++) {
+        values.put("d" + (i + 1), notice.details().get(i));
+      }
+      texts.add(words.text("day.notice." + notice.kind().id(), values));
+    }
+    return texts.stream().distinct().toList();
+  }
+}

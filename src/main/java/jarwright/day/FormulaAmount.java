@@ -1,0 +1,75 @@
+package jarwright.day;
+
+import jarwright.page.Wording;
+import jarwright.process.FormulaLine;
+import jarwright.quantity.Fraction;
+import jarwright.quantity.Mass;
+import jarwright.quantity.Rounding;
+import jarwright.quantity.Style;
+import jarwright.quantity.Units;
+import jarwright.quantity.Volume;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Writes the amount of a formula's ingredient; acids are never rounded down. */
+public final class FormulaAmount {
+  private final Wording words;
+  private final Units units;
+
+  public FormulaAmount(Wording words, Units units) {
+    this.words = words;
+    this.units = units;
+  }
+
+  public Figure of(FormulaLine line) {
+    if (line.isToTaste()) {
+      return Figure.of(words.text("formula.to-taste"));
+    }
+    Rounding rounding = line.isAcid() ? Rounding.UP : Rounding.NEAREST;
+    if (spelled(line.unit(), Volume.Unit.values())) {
+      Function<Fraction, Volume> volume = amount -> Volume.parse(amount + " " + line.unit());
+      return range(line, (amount, style) -> volume.apply(amount).text(style, rounding));
+    }
+    if (spelled(line.unit(), Mass.Unit.values())) {
+      return range(
+          line, (amount, style) -> Mass.parse(amount + " " + line.unit()).text(style, rounding));
+    }
+    boolean one = line.most().compareTo(Fraction.ONE) <= 0;
+    String key = "formula.unit." + line.unit().replace(' ', '-') + (one ? ".one" : ".other");
+    String number =
+        line.least().equals(line.most())
+            ? line.most().toString()
+            : words.text("range", Map.of("from", line.least(), "to", line.most()));
+    return Figure.of(words.text(key, Map.of("n", number)));
+  }
+
+  private interface Written {
+    String text(Fraction amount, Style style);
+  }
+
+  private Figure range(FormulaLine line, Written written) {
+    return Figure.of(
+        units,
+        words,
+        style -> {
+          String most = written.text(line.most(), style);
+          String least = written.text(line.least(), style);
+          return least.equals(most)
+              ? most
+              : words.text("range", Map.of("from", withoutUnit(least, most), "to", most));
+        });
+  }
+
+  /** {@code 2 cups} before {@code to 3 cups} becomes {@code 2}. */
+  private static String withoutUnit(String least, String most) {
+    String unit = most.substring(most.lastIndexOf(' '));
+    return least.endsWith(unit) ? least.substring(0, least.length() - unit.length()) : least;
+  }
+
+  private static boolean spelled(String unit, Object[] units) {
+    return Stream.of(units)
+        .map(u -> u instanceof Volume.Unit v ? v.spellings() : ((Mass.Unit) u).spellings())
+        .anyMatch(s -> s.contains(unit));
+  }
+}

@@ -1,0 +1,51 @@
+package jarwright.day;
+
+import jarwright.lot.LotCode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Something that the cook should know of a day before it starts.
+ *
+ * @param lot the batch; empty where it is about the whole day
+ * @param details what the words about it name, in order
+ */
+public record Notice(Kind kind, Optional<LotCode> lot, List<String> details) {
+  public Notice {
+    details = List.copyOf(details);
+  }
+
+  /** What it is about. */
+  public enum Kind {
+    /** No start and no finish is given; details: the start that is planned with. */
+    USUAL_START,
+    /** The first task falls on an earlier date than the batches'. */
+    STARTS_DAY_BEFORE,
+    /** The last jars come out on a later date than the batches'. */
+    OVER_MIDNIGHT,
+    /** Done later than asked for; details: the finish asked for, the finish planned. */
+    LATE,
+    /** More hours than a person should stand at a stove; details: hours. */
+    LONG_DAY,
+    /** Times to heat are wide, because power or energy is not given; details: the canner. */
+    POWER_ASSUMED,
+    /** No burner is left for a pot of jars: they are kept hot another way. */
+    JARS_HEATED_ELSEWHERE,
+    /** A pressure canner with fewer jars than good practice; details: jars, jars of water. */
+    SMALL_PRESSURE_LOAD,
+    /** Empty places are filled with jars of water; details: jars of water. */
+    WATER_JARS,
+    /** The jars have to be measured; details: the tallest that can be covered. */
+    MEASURE_JARS,
+    /** The water could not be reckoned; details: what is missing. */
+    WATER_UNMEASURED,
+    /** Narrow jars would need fewer loads; details: places planned, places for narrow jars. */
+    SLIM_JARS_FIT;
+
+    /** As bundles and other programs write it. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+}

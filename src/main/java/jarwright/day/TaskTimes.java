@@ -1,0 +1,119 @@
+package jarwright.day;
+
+import jarwright.process.Product;
+import jarwright.quantity.Fraction;
+import jarwright.quantity.Rounding;
+import jarwright.water.Estimate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** How long hand work and pots take: base figures that scale with produce, jars and hands. */
+public final class TaskTimes {
+  private final List<Row> rows;
+
+  /** What a part of the time goes by. */
+  public enum Each {
+    LOAD,
+    POUND,
+    JAR
+  }
+
+  /**
+   * One base figure, in minutes of one pair of hands.
+   *
+   * @param of a product, a category of products, or {@code *} for all; the nearer one counts
+   * @param fixed for the load as a whole
+   * @param each further minutes for each pound or jar; zero where nothing goes by the amount
+   * @param hands pairs that can share the work; 0 where it needs none
+   * @param pots burners it takes besides those that heat jars and food
+   */
+  public record Row(TaskKind kind, String of, Span fixed, Span each, Each by, int hands, int pots) {
+    public Row {
+      if (hands < 0 || hands > 9 || pots < 0 || pots > 1) {
+        throw new IllegalArgumentException("0 to 9 pairs of hands, 0 or 1 pot");
+      }
+    }
+
+    private int nearness(Product product) {
+      if (of.equals(product.id())) {
+        return 2;
+      }
+      return of.equals(product.category()) ? 1 : of.equals(ALL) ? 0 : -1;
+    }
+  }
+
+  /** From a least to a most, in minutes. */
+  public record Span(Fraction least, Fraction most) {
+    public Span {
+      if (least.signum() < 0 || most.compareTo(least) < 0) {
+        throw new IllegalArgumentException("a span runs upwards from 0 min");
+      }
+    }
+  }
+
+  private static final String ALL = "*";
+
+  /**
+   * Takes the base figures; the last of two equally near ones counts.
+   *
+   * @throws IllegalArgumentException when a kind has no figure for all products
+   */
+  public TaskTimes(List<Row> rows) {
+    this.rows = List.copyOf(rows);
+    for (Row row : rows) {
+      if (rows.stream().noneMatch(r -> r.kind() == row.kind() && r.of().equals(ALL))) {
+        throw new IllegalArgumentException(row.kind().id() + " needs a row for *");
+      }
+    }
+  }
+
+  /** The same with the household's own figures, which go before equally near ones. */
+  public TaskTimes with(List<Row> own) {
+    List<Row> all = new ArrayList<>(rows);
+    all.addAll(own);
+    return new TaskTimes(all);
+  }
+
+  /**
+   * The figure that counts for a product.
+   *
+   * @throws IllegalArgumentException for a kind whose length is no matter of these figures
+   */
+  public Row row(TaskKind kind, Product product) {
+    return rows.stream()
+        .filter(r -> r.kind() == kind && r.nearness(product) >= 0)
+        .reduce((a, b) -> b.nearness(product) >= a.nearness(product) ? b : a)
+        .orElseThrow(() -> new IllegalArgumentException("no figure for " + kind.id()));
+  }
+
+  /**
+   * Minutes for a load.
+   *
+   * @param pounds of produce
+   * @param hands pairs at work; ignored where the work needs none
+   */
+  public Estimate estimate(TaskKind kind, Product product, Fraction pounds, int jars, int hands) {
+    Row row = row(kind, product);
+    Fraction amount =
+        switch (row.by()) {
+          case LOAD -> Fraction.ZERO;
+          case POUND -> pounds;
+          case JAR -> Fraction.of(jars);
+        };
+    int shared = Math.max(1, Math.min(hands, row.hands()));
+    return new Estimate(
+        minutes(row.fixed().least(), row.each().least(), amount, shared),
+        minutes(row.fixed().most(), row.each().most(), amount, shared));
+  }
+
+  private static int minutes(Fraction fixed, Fraction each, Fraction amount, int hands) {
+    Fraction all = fixed.plus(each.times(amount)).dividedBy(Fraction.of(hands));
+    return Rounding.UP.toStep(all, Fraction.ONE).numerator().intValueExact();
+  }
+
+  /** Every kind that has a figure, in the order of the work. */
+  public List<TaskKind> kinds() {
+    return rows.stream().map(Row::kind).distinct().sorted(Comparator.naturalOrder()).toList();
+  }
+}

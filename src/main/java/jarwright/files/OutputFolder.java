@@ -1,0 +1,132 @@
+package jarwright.files;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A folder that gets a set of files, each replaced whole or not at all. Nothing is replaced before
+ * all of the set is safely on the disk beside what it replaces.
+ */
+public final class OutputFolder {
+  private final Path folder;
+  private final LedgerFile.Opener opener;
+
+  public OutputFolder(Path folder) {
+    this(folder, FileChannel::open);
+  }
+
+  /**
+   * @param opener opens the files to write; tests give one whose disk fails
+   */
+  OutputFolder(Path folder, LedgerFile.Opener opener) {
+    this.folder = folder;
+    this.opener = opener;
+  }
+
+  /**
+   * Writes the files.
+   *
+   * @param files content by name; a name may have folders, as {@code records/index.html}
+   * @throws IOException naming the file and why it could not be written; the folder's files are
+   *     then as they were
+   */
+  public void write(Map<String, byte[]> files) throws IOException {
+    Map<Path, Path> written = new LinkedHashMap<>();
+    List<Path> made = new ArrayList<>();
+    boolean done = false;
+    try {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        Path target = folder.resolve(file.getKey());
+        try {
+          makeFolders(target.getParent(), made);
+          checkTarget(target);
+          Path beside = beside(target);
+          written.put(beside, target);
+          write(beside, file.getValue());
+        } catch (IOException e) {
+          throw new IOException(target + " could not be written: " + IoWords.of(e), e);
+        }
+      }
+      for (Map.Entry<Path, Path> file : written.entrySet()) {
+        move(file.getKey(), file.getValue());
+      }
+      done = true;
+    } finally {
+      if (!done) {
+        remove(written.keySet(), made);
+      }
+    }
+  }
+
+  private static Path beside(Path target) {
+    String name = "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part";
+    return target.resolveSibling(name);
+  }
+
+  private static void makeFolders(Path wanted, List<Path> made) throws IOException {
+    List<Path> missing = new ArrayList<>();
+    for (Path one = wanted; one != null && !Files.exists(one); one = one.getParent()) {
+      missing.add(0, one);
+    }
+    Files.createDirectories(wanted);
+    made.addAll(missing);
+  }
+
+  /** A folder or a link by a file's name is somebody's own: neither is replaced. */
+  private static void checkTarget(Path target) throws IOException {
+    if (Files.isSymbolicLink(target)) {
+      throw new IOException("a link is in the way");
+    }
+    if (Files.exists(target, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(target)) {
+      throw new IOException("a folder is in the way");
+    }
+  }
+
+  private void write(Path file, byte[] content) throws IOException {
+    Files.deleteIfExists(file);
+    try (FileChannel channel =
+        opener.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      ByteBuffer left = ByteBuffer.wrap(content);
+      while (left.hasRemaining()) {
+        channel.write(left);
+      }
+      channel.force(true);
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      throw new IOException(to + " could not be replaced: " + IoWords.of(e), e);
+    }
+  }
+
+  private static void remove(Iterable<Path> parts, List<Path> made) {
+    for (Path part : parts) {
+      removeQuietly(part);
+    }
+    for (int i = made.size() - 1; i >= 0; i--) {
+      removeQuietly(made.get(i));
+    }
+  }
+
+  /** What cannot be removed stays: the reason why the writing failed is told instead. */
+  private static void removeQuietly(Path path) {
+    try {
+      Files.deleteIfExists(path);
+    } catch (IOException e) {
+      return;
+    }
+  }
+}

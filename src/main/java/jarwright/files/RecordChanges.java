@@ -1,0 +1,67 @@
+package jarwright.files;
+
+import jarwright.batch.BatchRecord;
+import jarwright.lot.LotCode;
+import jarwright.problem.Place;
+import jarwright.problem.Problems;
+import jarwright.problem.Refused;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/** Finds which records have to be written, and refuses to change what is frozen. */
+final class RecordChanges {
+  private final HouseholdFolder folder;
+  private final Predicate<LotCode> frozen;
+  private final Problems problems = new Problems();
+
+  RecordChanges(HouseholdFolder folder, Predicate<LotCode> frozen) {
+    this.folder = folder;
+    this.frozen = frozen;
+  }
+
+  /** The texts of new and changed records, by file name below the household folder. */
+  Map<String, byte[]> toWrite(List<BatchRecord> records) throws IOException, Refused {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    for (BatchRecord record : records) {
+      Path file = folder.file(record.lot());
+      String text = RecordText.of(record);
+      String before = Files.exists(file) ? Files.readString(file, StandardCharsets.UTF_8) : "";
+      if (!before.isEmpty() && !before.equals(text) && frozen.test(record.lot())) {
+        tell(file, record.lot(), before, text);
+      } else if (!before.equals(text)) {
+        files.put(
+            HouseholdFolder.BATCHES + "/" + file.getFileName(),
+            text.getBytes(StandardCharsets.UTF_8));
+      }
+    }
+    problems.refuse();
+    return files;
+  }
+
+  private void tell(Path file, LotCode lot, String before, String after) {
+    List<String> old = before.lines().toList();
+    List<String> now = after.lines().toList();
+    int line = 0;
+    while (line < old.size() && line < now.size() && old.get(line).equals(now.get(line))) {
+      line++;
+    }
+    String was = line < old.size() ? old.get(line) : "nothing more";
+    String is = line < now.size() ? now.get(line) : "nothing more";
+    problems.add(
+        new Place(file.toString(), line + 1, 0, ""),
+        "lot "
+            + lot
+            + " has been worked on, so its record as planned stays: it has \""
+            + was
+            + "\", and the plan now gives \""
+            + is
+            + "\"",
+        "put the plan back as it was, or write the new batch into a plan of its own");
+  }
+}

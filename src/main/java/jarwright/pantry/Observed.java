@@ -1,0 +1,117 @@
+package jarwright.pantry;
+
+import jarwright.quantity.GaugePressure;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How a canner load was processed, as the clock and the gauge were read.
+ *
+ * @param start when the clock was first started; empty where nobody wrote it down
+ * @param lastStart when it was started the last time, where it had to be restarted
+ * @param kept whether boil or pressure held; each loss is followed by a restart or it is a no
+ * @param lowest pressure seen on the gauge; empty where not read
+ * @param restarts how often boil or pressure was lost and the whole time started again
+ * @param cloudy whether the canner's water was cloudy or coloured afterwards
+ * @param acid whether every jar got its acid
+ * @param vented whether the pressure canner was vented for its full time
+ */
+public record Observed(
+    Optional<OffsetDateTime> start,
+    Optional<OffsetDateTime> lastStart,
+    Optional<OffsetDateTime> end,
+    Ticked kept,
+    Optional<GaugePressure> lowest,
+    int restarts,
+    Ticked cloudy,
+    Ticked acid,
+    Ticked vented) {
+  public Observed {
+    if (restarts < 0) {
+      throw new IllegalArgumentException("restarts are 0 or more, not " + restarts);
+    }
+  }
+
+  /** The start of the run that has to be full: the last one; empty where it is not known. */
+  public Optional<OffsetDateTime> fullRunFrom() {
+    return restarts == 0 ? start : lastStart;
+  }
+
+  /** The last unbroken run; empty where its start or end is not known. */
+  public Optional<Duration> fullRun() {
+    return fullRunFrom().flatMap(from -> end.map(to -> Duration.between(from, to)));
+  }
+
+  /**
+   * The moment from which hours are counted: the end of the process, or what is known to lie before
+   * it.
+   */
+  public Optional<OffsetDateTime> countedFrom() {
+    return end.or(() -> lastStart).or(() -> start);
+  }
+
+  /** What speaks against the whole load; what is not recorded counts as not done. */
+  Set<Finding> against(Required required) {
+    Set<Finding> found = EnumSet.noneOf(Finding.class);
+    Duration needed = Duration.ofMinutes(required.minutes());
+    if (fullRun().isEmpty()) {
+      found.add(Finding.CLOCK_NOT_RECORDED);
+    } else if (fullRun().get().compareTo(needed) < 0) {
+      found.add(Finding.MINUTES_SHORT);
+    }
+    boolean startedAgain = restarts > 0;
+    if (kept == Ticked.BLANK) {
+      found.add(Finding.HEAT_NOT_RECORDED);
+    } else if (kept == Ticked.NO && !startedAgain) {
+      found.add(Finding.HEAT_LOST);
+    }
+    if (required.pressure().isPresent()) {
+      GaugePressure least = required.pressure().get();
+      if (!startedAgain && lowest.filter(p -> p.compareTo(least) < 0).isPresent()) {
+        found.add(Finding.PRESSURE_LOW);
+      }
+      add(found, vented, Finding.VENTING_SKIPPED, Finding.VENTING_NOT_RECORDED);
+    }
+    if (required.acid()) {
+      add(found, acid, Finding.ACID_LEFT_OUT, Finding.ACID_NOT_RECORDED);
+    }
+    return found;
+  }
+
+  private static void add(Set<Finding> found, Ticked done, Finding not, Finding unknown) {
+    switch (done) {
+      case YES -> {}
+      case NO -> found.add(not);
+      case BLANK -> found.add(unknown);
+    }
+  }
+
+  Detail into(Detail detail) {
+    return detail
+        .with("start", start)
+        .with("last-start", lastStart)
+        .with("end", end)
+        .with("kept", kept.word())
+        .with("lowest", lowest)
+        .with("restarts", restarts)
+        .with("cloudy", cloudy.word())
+        .with("acid", acid.word())
+        .with("vented", vented.word());
+  }
+
+  static Observed from(Detail detail) {
+    return new Observed(
+        detail.maybe("start", OffsetDateTime::parse),
+        detail.maybe("last-start", OffsetDateTime::parse),
+        detail.maybe("end", OffsetDateTime::parse),
+        Ticked.parse(detail.text("kept")),
+        detail.maybe("lowest", GaugePressure::parse),
+        detail.need("restarts", Integer::valueOf),
+        Ticked.parse(detail.text("cloudy")),
+        Ticked.parse(detail.text("acid")),
+        Ticked.parse(detail.text("vented")));
+  }
+}

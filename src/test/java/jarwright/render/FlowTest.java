@@ -1,0 +1,143 @@
+package jarwright.render;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class FlowTest {
+
+  private static String lines(int n, String words) {
+    return IntStream.rangeClosed(1, n)
+        .mapToObj(i -> "<para>" + words + " " + i + "</para>")
+        .collect(Collectors.joining());
+  }
+
+  private static List<String> section(String head, String body) {
+    return Prints.pages(
+        Prints.pdf("<sheet><section>" + head + "<body>" + body + "</body></section></sheet>"));
+  }
+
+  @Test
+  void everySideSaysWhichOfHowManyItIs() {
+    List<String> pages =
+        section(
+            "<header>Plums</header><footer>page <page/> of <pages/></footer>", lines(120, "line"));
+    assertTrue(pages.size() >= 3, "several sides");
+    for (int i = 0; i < pages.size(); i++) {
+      assertTrue(pages.get(i).startsWith("Plums\n"), pages.get(i));
+      assertTrue(pages.get(i).endsWith("page " + (i + 1) + " of " + pages.size()), pages.get(i));
+    }
+  }
+
+  @Test
+  void eachSectionCountsItsOwnSides() {
+    String section = "<section><footer><page/>/<pages/></footer><body>a<break/>b</body></section>";
+    List<String> pages = Prints.pages(Prints.pdf("<sheet>" + section + section + "</sheet>"));
+    assertEquals(List.of("a\n1/2", "b\n2/2", "a\n1/2", "b\n2/2"), pages);
+  }
+
+  @Test
+  void aSectionCanBeginOnTheFrontOfASheet() {
+    String section = "<section starts=\"sheet\"><body>a</body></section>";
+    List<String> pages = Prints.pages(Prints.pdf("<sheet>" + section + section + "</sheet>"));
+    assertEquals(List.of("a", "", "a"), pages);
+  }
+
+  @Test
+  void aBreakToASheetLeavesTheBackEmptyButNumbered() {
+    List<String> pages = section("<footer><page/> of <pages/></footer>", "a<break to=\"sheet\"/>b");
+    assertEquals(List.of("a\n1 of 3", "2 of 3", "b\n3 of 3"), pages);
+  }
+
+  @Test
+  void aHeadingIsNeverTheLastOnItsSide() {
+    for (int n = 30; n < 60; n++) {
+      String body =
+          lines(n, "line")
+              + "<heading>Headed</heading><rule keep=\"yes\"/><heading level=\"2\">Under</heading>"
+              + lines(9, "tail");
+      for (String page : section("", body)) {
+        assertFalse(page.endsWith("Headed") || page.endsWith("Under"), "after " + n + ": " + page);
+      }
+    }
+  }
+
+  @Test
+  void whatIsKeptTogetherIsOnOneSide() {
+    for (int n = 30; n < 60; n++) {
+      String body = lines(n, "line") + "<group>" + lines(5, "kept") + "</group>";
+      long sides = section("", body).stream().filter(page -> page.contains("kept")).count();
+      assertEquals(1, sides, "after " + n);
+    }
+  }
+
+  @Test
+  void aLongParagraphRunsOverWithTwoLinesAtLeastOnEachSide() {
+    String words = "lorem ipsum dolor sit amet ".repeat(30);
+    for (int n = 30; n < 60; n++) {
+      List<String> pages =
+          section("", lines(n, "line") + "<para>" + words + "</para><para>end</para>");
+      for (String page : pages) {
+        long run =
+            page.lines().filter(line -> line.matches("(lorem|ipsum|dolor|sit|amet).*")).count();
+        assertTrue(run != 1, "after " + n + ": one line alone");
+      }
+    }
+  }
+
+  @Test
+  void aTablesHeadStandsOnEverySideAndGroupsStayWhole() {
+    String rows =
+        IntStream.rangeClosed(1, 60)
+            .mapToObj(
+                i ->
+                    "<group><row><cell>lot "
+                        + i
+                        + "</cell><cell>first</cell></row><row><cell>again "
+                        + i
+                        + "</cell><cell>second</cell></row></group>")
+            .collect(Collectors.joining());
+    List<String> pages =
+        section(
+            "",
+            "<table columns=\"30 *\"><head><cell>Lot</cell><cell>Which</cell></head>"
+                + rows
+                + "</table>");
+    assertTrue(pages.size() >= 3, "several sides");
+    for (String page : pages) {
+      assertTrue(page.startsWith("Lot Which\n"), page);
+      assertTrue(page.endsWith("second"), page);
+    }
+  }
+
+  @Test
+  void columnsFillOneAfterTheOther() {
+    List<String> pages =
+        Prints.pages(
+            Prints.pdf(
+                "<sheet><section columns=\"2\"><body>"
+                    + lines(60, "line")
+                    + "</body></section></sheet>"));
+    assertEquals(1, pages.size());
+    assertTrue(pages.get(0).lines().findFirst().orElse("").matches("line 1 line \\d+"));
+  }
+
+  @Test
+  void stepsBreakBetweenSidesButNotInside() {
+    String steps =
+        IntStream.rangeClosed(1, 40)
+            .mapToObj(i -> "<step>begin " + i + "<para>end " + i + "</para></step>")
+            .collect(Collectors.joining());
+    List<String> pages = section("", "<steps box=\"7\" numbered=\"yes\">" + steps + "</steps>");
+    assertTrue(pages.size() >= 2, "several sides");
+    for (String page : pages) {
+      assertTrue(page.lines().findFirst().orElse("").contains("begin"), page);
+      assertTrue(page.contains("end " + page.replaceAll("(?s).*begin (\\d+).*", "$1")), page);
+    }
+  }
+}

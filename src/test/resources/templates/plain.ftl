@@ -1,0 +1,1 @@
+<sheet><section><body><heading>Plain</heading>Words.</body></section></sheet>
