@@ -8,9 +8,9 @@
 
 <#macro caution text><#if text != ""><caution brief="yes" size="${small}" around="0.3">${text}</caution></#if></#macro>
 
-<#macro step s>
-<#if s.kind == "clock"><@clock s/><#elseif s.kind == "gauge"><@gauge s/><#elseif s.kind == "tally"><@tally s/><#else>
-<step figure="${s.figure.main}" also="${s.figure.also}" line="${(s.kind == "wait")?then("thick", "thin")}">
+<#macro step s keep>
+<#if s.kind == "clock"><@clock s/><#elseif s.kind == "gauge"><@gauge s keep/><#elseif s.kind == "tally"><@tally s/><#else>
+<step figure="${s.figure.main}" also="${s.figure.also}" line="${(s.kind == "wait")?then("thick", "thin")}" keep="${keep}">
   <para before="0" after="0"><@runs s.runs/></para>
   <@caution s.caution/>
 </step>
@@ -19,9 +19,9 @@
 
 <#-- One box for each jar, in rows that may go on to the next side. -->
 <#macro tally s>
-<#assign row = 10>
-<step box="0" figure="${s.figure.main}" also="${s.figure.also}">
-  <para before="0" after="0.5"><@runs s.runs/></para>
+<#assign row = 14>
+<step box="0" figure="${s.figure.main}" also="${s.figure.also}" keep="yes">
+  <para before="0" after="0.6"><@runs s.runs/></para>
   <#if s.jars lte row><columns widths="${s.jars * 8.2} *" gap="3" valign="middle" around="0"><column><marks size="${box}" gap="1.1" count="${s.jars}"/></column><column><@caution s.caution/></column></columns>
   <#else><@caution s.caution/></#if>
 </step>
@@ -29,38 +29,36 @@
 </#macro>
 
 <#-- Headspace as deep as it is; the words of the step stand in it where they have room. -->
-<#macro gauge s>
-<#assign depths = s.depths, deepest = 0, food = 6>
+<#macro gauge s keep>
+<#assign depths = s.depths, deepest = 0, food = 2.6>
 <#list depths as d><#if d.mm gt deepest><#assign deepest = d.mm></#if></#list>
 <#assign each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6>
 <#assign line = alone?then([3, deepest / 0.3528 / body]?min, 1.25), up = alone?then(line * body * 0.3528, -1.2)>
-<step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}">
-<para before="0" after="0" leading="${line}"><@runs s.runs/></para>
+<step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}" keep="${keep}">
+<para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
 <drawing w="${words}" h="${deepest - up + food}" around="0" alt="">
 <#list depths as d>
-  <#assign x = d?index * (each + 5), mid = d.mm / 2 - up + 2.2>
-  <rect x="${x}" y="${d.mm - up}" w="${each}" h="${deepest - d.mm + food}" fill="14%" line="0"/>
+  <#assign x = d?index * (each + 5), base = (d.mm gt 6)?then(d.mm / 2 - up + 2.2, deepest - up + 7)>
+  <rect x="${x}" y="${d.mm - up}" w="${each}" h="${deepest - d.mm + food}" fill="20%" line="0"/>
   <line x1="${x}" y1="${-up}" x2="${x + each}" y2="${-up}" line="2"/>
   <line x1="${x}" y1="${d.mm - up}" x2="${x + each}" y2="${d.mm - up}" line="2"/>
-  <#if !alone><#assign base = (d.mm gt 6)?then(mid, deepest - up + 4.6)>
-  <text x="${x + 2}" y="${base}" size="19" b="yes">${d.main}</text><text x="${x + 23}" y="${base}" size="${small}">${d.also} ${d.to}</text></#if>
+  <#if !alone><text x="${x + 2}" y="${base}" size="19" b="yes">${d.main}</text><text x="${x + 23}" y="${base}" size="${small}">${d.also} ${d.to}</text></#if>
 </#list>
-<#if deepest gt 6><text x="1.5" y="${deepest - up + 0.5}" w="${words - 3}" h="${food - 0.8}" size="${small}" min="8" wrap="no" valign="middle">${word("gauge.true")}</text>
-<#else><text x="50" y="${deepest - up + 0.5}" w="${words - 52}" h="${food - 0.8}" size="${small}" min="8" wrap="no" valign="middle">${word("gauge.true")}</text></#if>
 </drawing>
+<#if deepest lte 6><space h="6"/></#if>
 <@caution s.caution/>
 </step>
 </#macro>
 
 <#macro head title n>
 <columns widths="9 *" gap="1.5" valign="middle" around="1.1" keep="yes">
-  <column><drawing w="9" h="7.6" around="0" alt=""><circle cx="2.2" cy="3.8" r="3.8" fill="black"/><text x="2.2" y="5.4" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
+  <column><drawing w="9" h="7" around="0" alt=""><circle cx="2.2" cy="3.5" r="3.5" fill="black"/><text x="2.2" y="5.1" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
   <column><heading level="2" size="${body + 2.5}" before="0" after="0">${title}</heading></column>
 </columns>
 </#macro>
 
 <#macro list s>
-<steps box="${box}" gap="0.5" around="0.2"><#list s.steps as one><#if one.kind != "record"><@step one/></#if></#list></steps>
+<steps box="${box}" gap="0.5" around="0.2"><#list s.steps as one><#if one.kind != "record"><@step s=one keep=(one?index == 0 || one?index == s.steps?size - 2)?then("yes", "no")/></#if></#list></steps>
 </#macro>
 
 <#macro part s n><@head s.title n/><@list s/></#macro>
@@ -101,40 +99,41 @@
 
 <#-- The minutes as the part of an hour that the hand runs through; each full hour is a ring of its own. -->
 <#macro ring minutes>
-<#assign hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), weight = (rings == 1)?then(9.5, 6)>
+<#assign hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1>
 <drawing w="31" h="31" around="0" alt="${word("clock.ring", {"n": minutes})}">
-  <#list 0..11 as tick><arc cx="15.5" cy="15.5" r="14.9" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3.6"/></#list>
+  <#list 0..11 as tick><arc cx="15.5" cy="15.5" r="15" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
   <#list 0..<rings as r>
-    <#assign radius = 12.1 - r * 2.4>
+    <#assign radius = thin?then(13 - r * 1.7, 12.1)>
     <circle cx="15.5" cy="15.5" r="${radius}" line="0.8" ink="40%"/>
-    <arc cx="15.5" cy="15.5" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${weight}"/>
+    <arc cx="15.5" cy="15.5" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9.5)}"/>
   </#list>
-  <text x="15.5" y="17.6" align="center" size="${(minutes gt 99)?then(20, 30)}" b="yes">${minutes}</text>
-  <text x="15.5" y="21.6" align="center" size="12" b="yes">${word("clock.minutes")}</text>
+  <text x="15.5" y="${(minutes gt 99)?then(17, 17.6)}" align="center" size="${(minutes gt 99)?then(22, 30)}" b="yes">${minutes}</text>
+  <text x="15.5" y="${(minutes gt 99)?then(20.6, 21.6)}" align="center" size="${(minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
 </drawing>
 </#macro>
 
 <#macro formulaList f>
 <#assign half = ((f.lines?size + 1) / 2)?floor>
-<heading level="2" size="${body + 2.5}" after="0.5">${word("formula.title")}</heading>
-<para size="${small}">${count("formula.times", f.times)}. ${f.yield} ${word("formula.fixed-all")}</para>
-<columns widths="* *" gap="6">
+<heading level="2" size="${body + 2.5}" before="1" after="0.3">${word("formula.title")}</heading>
+<#assign marks = f.lines?filter(l -> l.fixed)?has_content>
+<para size="${small}" before="0" after="0.6">${f.made} ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para>
+<columns widths="* *" gap="6" around="0">
 <#list [f.lines[0..<half], f.lines[half..]] as side><column>
-<table columns="* 44" align-columns="left right" line="0.6" pad="0.7" around="0" size="${small + 1}">
-<#list side as l><row><cell><#if l.fixed><b>${l.ingredient}</b><#else>${l.ingredient}</#if><#if l.note != ""> (${l.note})</#if></cell><cell><b><frac>${l.main}</frac></b><#if l.also != ""> <frac>${l.also}</frac></#if></cell></row></#list>
+<table columns="* 37" align-columns="left right" line="0.6" pad="0.5" around="0" size="${small + 1}">
+<#list side as l><row><cell><#if l.fixed><sign name="drop"/> <b>${l.ingredient}</b><#else>${l.ingredient}</#if><#if l.note != ""> <span size="${small - 1}">(${l.note})</span></#if></cell><cell><b><frac>${l.main}</frac></b><#if l.also != ""> <frac>${l.also}</frac></#if></cell></row></#list>
 </table></column></#list>
 </columns>
 </#macro>
 
 <#macro pot pressure>
-<drawing w="46" h="36" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
-  <#assign level = pressure?then(28.4, 8)>
-  <rect x="7" y="${level}" w="32" h="${34 - level}" fill="18%"/>
-  <polygon points="6,3 6,35 40,35 40,3" closed="no" line="2.2"/>
-  <line x1="8" y1="31.6" x2="38" y2="31.6" line="1.6"/>
+<drawing w="46" h="31" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
+  <#assign level = pressure?then(24, 6)>
+  <rect x="7" y="${level}" w="32" h="${29 - level}" fill="18%"/>
+  <polygon points="6,1 6,30 40,30 40,1" closed="no" line="2.2"/>
+  <line x1="8" y1="27" x2="38" y2="27" line="1.6"/>
   <#list 0..2 as j>
-    <rect x="${8.6 + j * 9.9}" y="16" w="9" h="15" radius="1.4" fill="white" line="1.2"/>
-    <rect x="${9.6 + j * 9.9}" y="14.2" w="7" h="1.8" fill="black"/>
+    <rect x="${8.6 + j * 9.9}" y="13" w="9" h="13.4" radius="1.4" fill="white" line="1.2"/>
+    <rect x="${9.6 + j * 9.9}" y="11.2" w="7" h="1.8" fill="black"/>
   </#list>
   <line x1="2" y1="${level}" x2="45" y2="${level}" line="1.6"/>
   <polygon points="42.6,${level} 41.4,${level - 2.6} 43.8,${level - 2.6}" fill="black"/>
@@ -152,7 +151,7 @@
 
 <#macro record s across>
 <#list s.steps as one><#if one.kind == "record">
-<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([22, 8, 8, 16][f?index], [14, 14, 14, 22][f?index])}"/></#list></fields>
+<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([22, 8, 8, 16][f?index], large?then(12, 14))}"/></#list></fields>
 </#if></#list>
 </#macro>
 
@@ -162,8 +161,9 @@
 <#assign x = across + 3, w = 7>
 <rect x="${x}" y="0" w="${w}" h="${down}" line="0.8"/>
 <#assign upper = (a.toFeet == 0)?then(0, at(a.toFeet)), lower = at((a.fromFeet == 0)?then(0, a.fromFeet - 1)), here = at(a.kitchenFeet)>
-<#list a.ticks as t><line x1="${x}" y1="${at(t.feet)}" x2="${x + 1.6}" y2="${at(t.feet)}" line="0.8"/><text x="${x + w - 0.6}" y="${at(t.feet) - 0.7}" align="right" size="7">${t.label}</text></#list>
+<#list a.ticks as t><line x1="${x}" y1="${at(t.feet)}" x2="${x + 1.6}" y2="${at(t.feet)}" line="0.8"/><text x="${x + w - 0.6}" y="${at(t.feet) - 0.7}" align="right" size="7.5">${t.label}</text></#list>
 <rect x="${x}" y="${upper}" w="${w}" h="${lower - upper}" fill="black"/>
+<polygon points="${x - 2.4},${here - 1.5} ${x - 0.3},${here} ${x - 2.4},${here + 1.5}" fill="black"/>
 <text x="${x}" y="${upper + 1}" w="${w}" h="${lower - upper - 2}" turn="90" size="13" min="7" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text>
 </#macro>
 
@@ -172,10 +172,10 @@
 <#assign notes = b.notes>
 <section margin="10" left="12" right="20" binding="10" starts="sheet">
   <ground><@ladder b.altitude/></ground>
-  <header size="11.5">
+  <header size="11.5" leading="1.15">
     <columns widths="* 34" gap="4" around="0">
-      <column><para before="0" after="0" size="13.5" b="yes">${b.product}</para></column>
-      <column align="right"><para before="0" after="0" size="13.5" b="yes">${word("foot.page")} <page/> ${word("foot.of")} <pages/></para></column>
+      <column><para before="0" after="0" size="13.5" b="yes" leading="1.12">${b.name}</para></column>
+      <column align="right"><para before="0" after="0" size="13.5" b="yes" leading="1.12">${word("foot.page")} <page/> ${word("foot.of")} <pages/></para></column>
     </columns>
     <columns widths="* 60" gap="4" around="0">
       <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method}</column>
@@ -184,16 +184,16 @@
     <rule line="2.2" around="0.6"/>
   </header>
   <body>
-  <heading level="1" size="${(b.product?length lt 46)?then(21, (b.product?length lt 70)?then(18, 15))}" before="0" after="0.2" leading="1.1">${b.product}</heading>
+  <heading level="1" size="20" before="0" after="0.2" leading="1.08" bookmark="${b.product}">${b.name}<#if b.kinds != ""> <span size="${body - 1}" b="no">${b.kinds}</span></#if></heading>
   <#assign n = 1, skip = "">
   <#if b.formula.lines?has_content><@formulaList b.formula/></#if>
   <#list b.sections as s>
     <#if s.id == skip><#assign skip = "">
-    <#elseif s.id == "before" || s.id == "out"><#assign other = b.sections[s?index + 1]><@pair s other n/><#assign n += 2, skip = other.id>
+    <#elseif s.id == "before" || s.id == "out"><#assign other = b.sections[s?index + 1]><#if s.id == "out"><group><@pair s other n/><@doubts b.doubts/></group><#else><@pair s other n/></#if><#assign n += 2, skip = other.id>
     <#elseif s.id == "canner"><@head s.title n/><columns widths="* 46" gap="4" around="0"><column><@list s/></column><column><@pot b.pressure/></column></columns><#assign n += 1>
+    <#elseif s.id == "clock" && b.loads lte 3><group><@part s n/></group><#assign n += 1>
     <#else><@part s n/><#assign n += 1></#if>
   </#list>
-  <@doubts b.doubts/>
   </body>
 </section>
 </#list>

@@ -11,6 +11,9 @@ import java.util.function.UnaryOperator;
 
 /** What the checklist's template may show of one batch. */
 public final class BatchView {
+  /** A longer list of kinds in brackets is set apart from the name. */
+  private static final int SHORT_LIST = 28;
+
   private final Batch batch;
   private final Wording words;
   private final Map<String, Object> view = new LinkedHashMap<>();
@@ -24,6 +27,10 @@ public final class BatchView {
     this.words = words;
     Units units = batch.kitchen().units();
     view.put("product", product);
+    int kinds = product.endsWith(")") ? product.indexOf(" (") : -1;
+    boolean lists = kinds > 0 && product.length() - kinds > SHORT_LIST;
+    view.put("name", lists ? product.substring(0, kinds) : product);
+    view.put("kinds", lists ? product.substring(kinds + 1) : "");
     view.put("pack", words.text("pack." + batch.pack()));
     view.put("jars", batch.jars());
     view.put("jarsOfSize", words.count("jar." + batch.jar(), batch.jars()));
@@ -56,6 +63,7 @@ public final class BatchView {
 
   /** The view with its sections. */
   public Map<String, Object> with(List<Section> sections) {
+    view.put("loads", StepView.loads(sections));
     view.put("sections", sections.stream().map(StepView::section).toList());
     return view;
   }

@@ -6,6 +6,7 @@ import jarwright.page.Wording;
 import jarwright.process.FormulaLine;
 import jarwright.process.JarYield;
 import jarwright.quantity.Units;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,12 +43,20 @@ final class FormulaView {
   Map<String, Object> view() {
     Map<String, Object> view = new LinkedHashMap<>();
     int times = multiple.times().orElse(1);
-    view.put("times", times);
-    view.put("oneAtATime", oneAtATime && times > 1);
+    view.put("made", made(times));
     view.put("yield", multiple.formula().jars().map(this::yieldOf).orElse(""));
     List<FormulaLine> lines = oneAtATime ? multiple.formula().lines() : multiple.lines();
     view.put("lines", lines.stream().map(l -> line(l, oneAtATime ? 1 : times)).toList());
     return view;
+  }
+
+  private String made(int times) {
+    if (multiple.times().isEmpty()) {
+      return words.text("formula.uncounted");
+    }
+    return oneAtATime && times > 1
+        ? words.text("formula.one-at-a-time", Map.of("n", times))
+        : words.count("formula.times", times);
   }
 
   /** What one formula gives. */
@@ -67,19 +76,30 @@ final class FormulaView {
     Map<String, Object> one = new LinkedHashMap<>();
     one.put("ingredient", named.apply(line.ingredient()));
     one.putAll(FigureView.of(new FormulaAmount(words, units).of(line)));
-    one.put("note", stillHolds(line.note(), times) ? named.apply(line.note()) : "");
+    one.put("note", note(line.note(), times));
     one.put("fixed", line.isFixed());
     return one;
   }
 
-  /**
-   * A note on how the row was printed is not for the cook, nor an amount that was not multiplied.
-   */
-  private static boolean stillHolds(String note, int times) {
-    boolean aboutPrint = note.contains("printed") || note.contains("derived");
-    boolean saidByMark = note.contains("reduce") || note.contains("do not increase");
-    boolean amount = note.chars().anyMatch(Character::isDigit);
-    boolean ratio = note.contains("per ") || note.contains("%");
+  /** The clauses of a note that are for the cook and still hold when the formula is multiplied. */
+  private String note(String english, int times) {
+    List<String> clauses = List.of(english.split("; ", -1));
+    List<String> worded = List.of(named.apply(english).split("; ", -1));
+    List<String> kept = new ArrayList<>();
+    for (int i = 0; i < Math.min(clauses.size(), worded.size()); i++) {
+      if (stillHolds(clauses.get(i), times)) {
+        kept.add(worded.get(i));
+      }
+    }
+    return String.join("; ", kept);
+  }
+
+  /** How a row was printed is not for the cook, and an amount in words was not multiplied. */
+  private static boolean stillHolds(String clause, int times) {
+    boolean aboutPrint = clause.contains("printed") || clause.contains("derived");
+    boolean saidByMark = clause.contains("reduce") || clause.contains("do not increase");
+    boolean amount = clause.chars().anyMatch(Character::isDigit);
+    boolean ratio = clause.contains("per ") || clause.contains("%");
     return !aboutPrint && !saidByMark && (times == 1 || !amount || ratio);
   }
 }

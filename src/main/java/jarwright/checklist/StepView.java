@@ -22,6 +22,15 @@ final class StepView {
     return view;
   }
 
+  /** How often the canner is filled. */
+  static int loads(List<Section> sections) {
+    return sections.stream()
+        .flatMap(s -> s.steps().stream())
+        .filter(Step.Clock.class::isInstance)
+        .mapToInt(s -> ((Step.Clock) s).loads().size())
+        .sum();
+  }
+
   private static Map<String, Object> step(Step step) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("kind", step.kind().name().toLowerCase(Locale.ROOT));

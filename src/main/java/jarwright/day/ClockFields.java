@@ -1,5 +1,6 @@
 package jarwright.day;
 
+import jarwright.process.Method;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -11,8 +12,8 @@ final class ClockFields {
     return worded(words, "boil", "start", "end");
   }
 
-  static List<String> pressure(StepWords words) {
-    return worded(words, "vent", "start", "end", "lowest");
+  static List<String> pressure(Method method, StepWords words) {
+    return worded(words, "vent", "start", "end", method == Method.DIAL_GAUGE ? "lowest" : "moving");
   }
 
   private static List<String> worded(StepWords words, String... keys) {

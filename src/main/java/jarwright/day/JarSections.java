@@ -37,12 +37,6 @@ final class JarSections {
     steps.act("before.lids", Figure.of(String.valueOf(batch.lids())));
     batch.acid().ifPresent(acid -> addAcid(steps, acid));
     steps.act("before.tools");
-    if (!own.fillsWater() && !batch.process().isPressure()) {
-      canner
-          .water()
-          .ifPresentOrElse(
-              water -> steps.act("before.water", water), () -> steps.act("before.half-fill"));
-    }
     return steps.build();
   }
 
@@ -60,10 +54,8 @@ final class JarSections {
 
   Section jars() {
     SectionBuilder steps = new SectionBuilder("jars", words);
-    if (!own.fillsWater() && batch.process().isPressure()) {
-      steps.act("jars.water", canner.water().orElseGet(() -> words.figure("figure.shallow")));
-    }
     if (!own.fillsWater()) {
+      addWater(steps);
       steps.act("jars.fire." + batch.pack(), Preheat.of(batch.pack(), words));
     }
     steps.act("jars.wash");
@@ -75,6 +67,17 @@ final class JarSections {
     }
     steps.act("jars.lids");
     return steps.build();
+  }
+
+  private void addWater(SectionBuilder steps) {
+    boolean pressure = batch.process().isPressure();
+    if (canner.water().isPresent()) {
+      steps.act("jars.water." + (pressure ? "pressure" : "boiling"), canner.water().get());
+    } else if (pressure) {
+      steps.act("jars.water.pressure", words.figure("figure.shallow"));
+    } else {
+      steps.act("jars.half-fill");
+    }
   }
 
   Section nextDay() {

@@ -48,7 +48,7 @@ final class PressureSections {
             steps.line("clock.start." + batch.method(), Map.of()),
             batch.process().minutes(),
             batch.process().pressure().map(p -> words.figure(p::text)),
-            ClockFields.pressure(words),
+            ClockFields.pressure(batch.method(), words),
             canner.loads(),
             words.caution("clock.start." + batch.method())));
     steps.await("clock.hold." + batch.method());

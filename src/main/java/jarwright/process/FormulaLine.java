@@ -35,7 +35,9 @@ public record FormulaLine(
 
   /** Whether the amount may not be changed, not even a little. */
   public boolean isFixed() {
-    return isAcid() || note.contains("reduce") || note.contains("do not increase");
+    boolean optional = note.contains("optional");
+    return !optional
+        && (isAcid() || note.contains("reduce") || note.contains("do not increase"));
   }
 
   /** So many times the amount; what is counted by the jar stays as it is. */
