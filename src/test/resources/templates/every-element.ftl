@@ -1,6 +1,7 @@
 <#-- Uses every element of the sheet markup at least once; its figures are made up. -->
 <sheet size="13" accent="#0b4f6c">
-  <section margin="12" left="18" starts="sheet">
+  <section margin="12" binding="6" starts="sheet">
+    <ground><rect x="-8" y="100" w="4" h="40" fill="25%"/></ground>
     <header>
       <columns widths="* 62" valign="bottom"><column><b>Plums, halved or whole</b> · raw pack · quart jar</column><column align="right">page <page/> of <pages/></column></columns>
       <rule line="1.5" around="0.8"/>
@@ -23,7 +24,8 @@
       </steps>
       <heading level="2">In the canner</heading>
       <steps box="7" numbered="yes" from="4">
-        <step>Lid on, highest heat, until the whole surface rolls.</step>
+        <step figure="25 min" also="1-1/2 in">Lid on, highest heat, until the whole surface rolls.</step>
+        <step>Never lift it by one side.<caution brief="yes" word="Hot:">mind the steam</caution></step>
         <step line="thick">
           <panel line="1.5" pad="2.5" around="0" size="14"><para before="0"><sign name="clock"/> <figure scale="1.8">25 min</figure> by the clock, lid on</para>
           <fields gap="8" row-gap="3"><field caption="Started" w="32" h="9"/><field caption="Ends" w="32" h="9"/><field caption="Gauge" w="22" h="9" unit="psi"/></fields></panel>
@@ -82,7 +84,8 @@
         <rect x="78" y="60" w="26" h="40" line="1.5" dash="1"/><text x="78" y="60" w="26" h="40" size="12" min="7" align="center" valign="middle" turn="-90">rest</text>
         <arc cx="60" cy="115" r="14" from="0" to="150" sector="yes" fill="accent"/><arc cx="60" cy="115" r="14" from="0" to="360" line="1"/>
         <polygon points="30,100 40,120 20,120" hatch="1.2" line="1"/><polygon points="84,110 90,116 96,108 102,120" closed="no" line="1.5"/>
-        <text x="60" y="140" align="center" size="10">five twelfths of an hour</text>
+        <picture x="80" y="128" w="20" h="12" alt="A jar upside down"><polygon points="2,10 18,10 15,1 5,1" line="1"/></picture>
+        <text x="60" y="138" align="center" size="10">five twelfths of an hour</text>
       </drawing>
       <para hyphenate="yes" align="left">The second column of a turned side. Long paragraphs run over from column to column and from side to side, with at least two lines on each, and words are divided where the language's patterns allow, as in Chrysanthemum-blossomed tomatillos, applesauce, strawberries and cranberries.</para>
       <#list 1..6 as i><para keep="<#if i == 3>yes<#else>no</#if>">Paragraph ${i}. Washing, peeling, pitting, filling and wiping take as long as they take; only the boil is by the clock.</para></#list>
@@ -91,7 +94,7 @@
   <#macro label n long><label>
     <rect x="0" y="0" w="3.5" h="25.4" fill="black"/><text x="0.3" y="1" w="3" h="23" leading="1" turn="90" ink="white" b="yes" size="8" align="center" valign="middle">AUG 27</text>
     <text x="5.5" y="1.8" w="40" h="11" size="14" min="7" b="yes"><#if long>Chrysanthemum-blossomed tomatillos with strawberries<#else>Plums</#if></text>
-    <text x="5.5" y="13" w="40" h="11" size="9.5" min="6.5"><part b="yes">26082${n}A-K/0${n}</part><part>use by 2027-08-2${n}</part><part drop="1">packed 2026-08-2${n} · raw · quart</part><part drop="2">boiling water 25 min · 1,000 ft</part></text>
+    <text x="5.5" y="13" w="40" h="11" size="9.5" min="6.5" drop-below="7"><part b="yes">26082${n}A-K/0${n}</part><part>use by 2027-08-2${n}</part><part drop="1">packed 2026-08-2${n} · raw · quart</part><part drop="2">boiling water 25 min · 1,000 ft</part></text>
     <qr x="46.5" y="3.4" w="18.6" group="a" alt="LOT 26082${n}A-K/0${n}, use by 2027-08-2${n}"><try>LOT 26082${n}A-K/0${n} USE BY 2027-08-2${n} PLUMS RAW QUART BOILING WATER 25 MIN 420 M CITRIC ACID AND MORE WORDS THAN A CODE OF THIS SIZE HOLDS</try><try>LOT 26082${n}A-K/0${n} USE BY 2027-08-2${n} PLUMS RAW QUART BOILING WATER 25 MIN</try><try>LOT 26082${n}A-K/0${n} USE BY 2027-08-2${n}</try></qr>
   </label></#macro>
   <labels shape="rounded-rect" columns="3" rows="10" w="66.675" h="25.4" left="${left!4.7625}" top="12.7" pitch-x="69.85" pitch-y="25.4" start="3" cut="0.5" id="letter-30up">

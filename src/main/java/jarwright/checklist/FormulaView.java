@@ -44,7 +44,7 @@ final class FormulaView {
     Map<String, Object> view = new LinkedHashMap<>();
     int times = multiple.times().orElse(1);
     view.put("made", made(times));
-    view.put("yield", multiple.formula().jars().map(this::yield).orElse(""));
+    view.put("yield", multiple.formula().jars().map(this::yieldOf).orElse(""));
     List<FormulaLine> lines = oneAtATime ? multiple.formula().lines() : multiple.lines();
     view.put("lines", lines.stream().map(l -> line(l, oneAtATime ? 1 : times)).toList());
     return view;
@@ -60,7 +60,7 @@ final class FormulaView {
   }
 
   /** What one formula gives. */
-  private String yield(JarYield yield) {
+  private String yieldOf(JarYield yield) {
     String jars = words.count("jar." + yield.jar(), yield.most());
     String key = yield.fewest() == yield.most() ? "formula.yield" : "formula.yield-range";
     Map<String, Object> values = new LinkedHashMap<>();

@@ -13,6 +13,7 @@ final class Commands {
   static {
     ALL.put("kit", KitCommand::new);
     ALL.put("check", CheckCommand::new);
+    ALL.put("day", DayCommand::new);
     ALL.put("process", ProcessCommand::new);
   }
 

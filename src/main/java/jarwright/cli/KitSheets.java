@@ -1,15 +1,5 @@
 package jarwright.cli;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import jarwright.batch.Batch;
 import jarwright.checklist.BatchView;
 import jarwright.checklist.ChecklistSheet;
@@ -24,8 +14,8 @@ import jarwright.label.JarLabel;
 import jarwright.label.LabelsSheet;
 import jarwright.lot.LotCode;
 import jarwright.page.LabelStock;
-import jarwright.page.Registration;
 import jarwright.page.PaperSize;
+import jarwright.page.Registration;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
 import jarwright.pantry.Jar;
@@ -37,6 +27,16 @@ import jarwright.record.PlannedPages;
 import jarwright.render.Printer;
 import jarwright.render.WordBundle;
 import jarwright.shelf.ShelfSheet;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The print-outs of one plan, by the names of their files. */
 final class KitSheets {
@@ -89,7 +89,7 @@ final class KitSheets {
     for (Batch batch : run.batches()) {
       labels.addAll(JarLabel.all(batch, names.of(batch.product()), words));
     }
-    LabelStock stock = LabelStocks.forKitchen(run.plan().kitchen());
+    LabelStock stock = LabelStocks.builtIn().forKitchen(run.plan().kitchen());
     pdf(
         "labels.pdf",
         LabelsSheet.of(labels, stock, Registration.TRUE, LabelsSheet.Use.USUAL, words, made));
@@ -122,7 +122,8 @@ final class KitSheets {
   void records() {
     PlannedPages pages = new PlannedPages(words, names::of);
     for (Batch batch : run.batches()) {
-      files.put("records/" + PlannedPages.href(batch), printer.html(pages.page(batch, run.sizes(batch))));
+      files.put(
+          "records/" + PlannedPages.href(batch), printer.html(pages.page(batch, run.sizes(batch))));
     }
     files.put("records/index.html", printer.html(pages.index(run.batches())));
   }

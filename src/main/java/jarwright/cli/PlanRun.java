@@ -58,15 +58,13 @@ record PlanRun(
     List<Batch> batches = new ArrayList<>();
     if (read.isPresent() && !read.get().batches().isEmpty()) {
       lots = names.of(read.get().batches());
-      BatchReckoner reckoner =
-          new BatchReckoner(tables.bookFor(read.get()), read.get().kitchen());
+      BatchReckoner reckoner = new BatchReckoner(tables.bookFor(read.get()), read.get().kitchen());
       for (BatchPlan batch : read.get().batches()) {
         reckoner.reckon(batch, lots.get(batch), problems).ifPresent(batches::add);
       }
     }
     DayPlanner planner = new DayPlanner(book);
-    List<DayPlan> days =
-        planner.plan(batches, call.surroundings().clock().getZone(), problems);
+    List<DayPlan> days = planner.plan(batches, call.surroundings().clock().getZone(), problems);
     problems.refuse();
     return new PlanRun(read.orElseThrow(), lots, loads(batches, days), days);
   }

@@ -4,10 +4,10 @@ import jarwright.page.UnitWords;
 import jarwright.page.Wording;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Units;
+import jarwright.water.WaterAdvice;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import jarwright.water.WaterAdvice;
 
 /**
  * What a checklist says of the canner.
@@ -50,14 +50,13 @@ public record CannerFigures(List<Integer> loads, Optional<Figure> water) {
   }
 
   private static Figure covering(WaterAdvice.Covering water, Units units, Wording words) {
-    Figure volume =
-        Figure.of(units, words, style -> water.before().text(style, Rounding.DOWN));
+    Figure volume = Figure.of(units, words, style -> water.before().text(style, Rounding.DOWN));
     Units shown = units == Units.US ? Units.US : Units.METRIC;
     String depth =
         words.text(
             "figure.deep",
-            Map.of(
-                "depth", water.depth().text(UnitWords.style(shown, words), Rounding.DOWN)));
-    return new Figure(volume.main(), volume.also().isEmpty() ? depth : volume.also() + ", " + depth);
+            Map.of("depth", water.depth().text(UnitWords.style(shown, words), Rounding.DOWN)));
+    return new Figure(
+        volume.main(), volume.also().isEmpty() ? depth : volume.also() + ", " + depth);
   }
 }

@@ -101,7 +101,8 @@ final class DayGather {
     Map<JarSize, Integer> sizes = new EnumMap<>(JarSize.class);
     batches.forEach(b -> sizes.merge(b.jar(), b.jars(), Integer::sum));
     sizes.forEach(
-        (size, n) -> add(words.text("day.gather.jars"), n + " " + words.count("jar." + size, n), ""));
+        (size, n) ->
+            add(words.text("day.gather.jars"), n + " " + words.count("jar." + size, n), ""));
     int lids = batches.stream().mapToInt(Batch::lids).sum();
     add(words.text("day.gather.lids"), String.valueOf(lids), "");
   }

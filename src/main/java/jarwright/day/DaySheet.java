@@ -84,7 +84,8 @@ public final class DaySheet {
       one.put("name", lanes.name(i));
       one.put("product", productName.apply(batch.product()));
       one.put("pack", words.text("pack." + batch.pack()));
-      one.put("jars", load.load().jars() + " " + words.count("jar." + batch.jar(), load.load().jars()));
+      one.put(
+          "jars", load.load().jars() + " " + words.count("jar." + batch.jar(), load.load().jars()));
       one.put("minutes", batch.process().minutes());
       one.put("canner", batch.canner().name());
       one.put("out", lanes.clock(load.out()));

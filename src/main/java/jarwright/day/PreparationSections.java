@@ -131,7 +131,7 @@ final class PreparationSections {
     Line line = written(step.text());
     Optional<Caution> caution = step.caution().map(c -> new Caution(written(c).text()));
     boolean timed =
-        step.kind() == PreparationStep.Kind.COOK && !step.text().times().isEmpty()
+        (step.kind() == PreparationStep.Kind.COOK && !step.text().times().isEmpty())
             || step.kind() == PreparationStep.Kind.WAIT;
     return timed
         ? new Step.Wait(line, Optional.empty(), caution)

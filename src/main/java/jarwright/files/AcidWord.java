@@ -51,7 +51,7 @@ final class AcidWord {
           "write acid: " + String.join(" or ", AcidKind.ids()));
     } else {
       fields.problem(
-          key, "\"" + Fields.shown(word) + "\" is not known", Nearest.remedy(word, AcidKind.ids()));
+          key, "\"" + fields.said(key) + "\" is not known", Nearest.remedy(word, AcidKind.ids()));
     }
     return Optional.empty();
   }

@@ -3,7 +3,6 @@ package jarwright.files;
 import jarwright.plan.Amount;
 import jarwright.plan.BatchPlan;
 import jarwright.plan.Cover;
-import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
@@ -12,7 +11,6 @@ import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.process.Pack;
 import jarwright.process.Product;
-import jarwright.process.Untested;
 import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Mass;
 import java.io.IOException;
@@ -64,7 +62,7 @@ final class BatchReader {
   }
 
   /**
-   * The batch, or none where what it cannot do without was not understood.
+   * The batch, or none where anything in it was not understood.
    *
    * @param plan name of the plan's file, without its folder
    * @param kitchen places of the kitchen's keys
@@ -72,6 +70,7 @@ final class BatchReader {
   Optional<BatchPlan> read(
       Written.Keys written, String plan, int position, Map<String, Place> kitchen)
       throws IOException, Refused {
+    int before = problems.list().size();
     Fields fields = new Fields(written, "a batch", KEYS, OF_THE_KITCHEN, problems);
     fields.require(PRODUCT, "write product: and what it is, as plums-halved-or-whole");
     fields.require("jar", "write jar: pint or jar: quart");
@@ -80,7 +79,7 @@ final class BatchReader {
     Optional<Pack> pack = fields.word("pack", Pack::named, Pack.choices());
     Optional<JarSize> jar = fields.word("jar", JarSize::named, JarSize.ids());
     Optional<Amount> amount = amount(fields);
-    Optional<Method> method = method(fields);
+    Optional<Method> method = MethodWord.read(fields, "method");
     Optional<GaugePressure> pressure = fields.amount("pressure", GaugePressure::parse, "10 psi");
     Optional<AcidKind> acid = AcidWord.read(fields, "acid");
     boolean salt = fields.yes("salt");
@@ -102,7 +101,8 @@ final class BatchReader {
             fields.text("shelf").orElse(""),
             fields.text("lids").orElse(""),
             fields.text("note").orElse(""));
-    if (product.isEmpty() || jar.isEmpty() || amount.isEmpty() || date.isEmpty()) {
+    boolean misread = problems.list().size() > before;
+    if (misread || product.isEmpty() || jar.isEmpty() || amount.isEmpty() || date.isEmpty()) {
       return Optional.empty();
     }
     Map<String, Place> places = fields.places();
@@ -149,25 +149,5 @@ final class BatchReader {
       return Optional.of(new Amount.Jars(jars.getAsInt()));
     }
     return produce.map(Amount.Produce::new);
-  }
-
-  /** The method; people name ways here that are none. */
-  private Optional<Method> method(Fields fields) throws IOException, Refused {
-    Optional<String> word = fields.plainWord("method");
-    Optional<Method> method = word.flatMap(Method::named);
-    if (word.isEmpty() || method.isPresent()) {
-      return method;
-    }
-    for (Untested untested : UntestedRows.read()) {
-      if (untested.isCalled(word.get())) {
-        fields.problem("method", untested.what() + ": " + untested.why(), untested.instead());
-        return Optional.empty();
-      }
-    }
-    fields.problem(
-        "method",
-        "\"" + Fields.shown(word.get()) + "\" is not known",
-        Nearest.remedy(word.get(), Method.ids()));
-    return Optional.empty();
   }
 }

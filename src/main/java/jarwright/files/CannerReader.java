@@ -3,6 +3,7 @@ package jarwright.files;
 import jarwright.plan.Canner;
 import jarwright.plan.Energy;
 import jarwright.problem.Problems;
+import jarwright.problem.Refused;
 import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.quantity.Fraction;
@@ -10,6 +11,7 @@ import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
 import jarwright.quantity.Power;
 import jarwright.quantity.Rounding;
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,11 +45,11 @@ final class CannerReader {
   }
 
   /** The canner, or none where its name or method is not understood. */
-  Optional<Canner> read() {
+  Optional<Canner> read() throws IOException, Refused {
     fields.require("name", "give each canner a name that batches can use");
     fields.require("method", "write method: " + String.join(" or ", Method.ids()));
     Optional<String> name = fields.text("name");
-    Optional<Method> method = fields.word("method", Method::named, Method.ids());
+    Optional<Method> method = MethodWord.read(fields, "method");
     Optional<Length> diameter = length("inside-diameter", "33 cm");
     Optional<Length> height = length("inside-height", "30 cm");
     Optional<Length> rack = length("rack-height", "15 mm");

@@ -27,7 +27,7 @@ final class ClockWord {
     if (!iso.matches()) {
       fields.problem(
           key,
-          "\"" + Fields.shown(word.get()) + "\" is not a date as year-month-day",
+          "\"" + fields.said(key) + "\" is not a date as year-month-day",
           dotted(word.get())
               .map(d -> "did you mean " + d + "?")
               .orElse("write it like 2026-08-24"));
@@ -79,7 +79,7 @@ final class ClockWord {
     }
     fields.problem(
         key,
-        "\"" + Fields.shown(word.get()) + "\" is not a time of the 24-hour day",
+        "\"" + fields.said(key) + "\" is not a time of the 24-hour day",
         "write it like 08:30 or 17:45");
     return Optional.empty();
   }

@@ -103,7 +103,7 @@ final class CsvTree {
       List<String> header = List.of();
       for (CSVRecord written : parser) {
         Cells cells = new Cells(written);
-        line = cells.place(0).line();
+        line = Math.toIntExact(parser.getCurrentLineNumber()) + 1;
         if (hint || written.toList().stream().allMatch(String::isBlank)) {
           hint = false;
         } else if (header.isEmpty()) {
@@ -121,8 +121,14 @@ final class CsvTree {
     return new Written.Items(file.at(1, 1), rows);
   }
 
-  private List<String> header(Cells cells) {
+  private List<String> header(Cells cells) throws Refused {
     List<String> header = new ArrayList<>();
+    if (cells.written.stream().noneMatch(cell -> known.contains(key(cell)))) {
+      throw new Refused(
+          cells.place(0),
+          "this line has none of the plan's keys",
+          "begin the table with a line of keys, as product, pack, jar, jars, date");
+    }
     for (int i = 0; i < cells.size(); i++) {
       String key = key(cells.get(i));
       if (!key.isEmpty() && !known.contains(key)) {

@@ -141,6 +141,11 @@ final class Fields {
     return word.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
   }
 
+  /** The value as written, short enough for a message; empty where there is none. */
+  String said(String key) {
+    return value(key).map(t -> shown(t.text())).orElse("");
+  }
+
   Optional<String> plainWord(String key) {
     return value(key).map(t -> plain(t.text()));
   }

@@ -1,14 +1,17 @@
 package jarwright.files;
 
 import jarwright.lot.UseBy;
+import jarwright.page.Registration;
 import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
 import jarwright.plan.Paper;
 import jarwright.problem.Problems;
+import jarwright.problem.Refused;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
+import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -31,6 +34,7 @@ final class KitchenReader {
           "label-stock",
           "sheet-offset-right",
           "sheet-offset-down",
+          "sheet-scale",
           "link",
           "months-to-use-by",
           "use-by-note",
@@ -41,7 +45,7 @@ final class KitchenReader {
   private static final int MOST_BURNERS = 12;
   private static final Altitude LOWEST = Altitude.metres(-450);
   private static final Altitude HIGHEST = Altitude.metres(6_000);
-  private static final Length MOST_OFFSET = Length.millimetres(20);
+  private static final Length MOST_OFFSET = Length.millimetres(Registration.MOST_OFFSET);
   private static final String LINK = "https?://[A-Za-z0-9.-]{1,100}(?::[0-9]{1,5})?/?";
 
   private final Fields fields;
@@ -54,8 +58,8 @@ final class KitchenReader {
     this.problems = problems;
   }
 
-  /** The kitchen, or none where its altitude is not known. */
-  Optional<Kitchen> read() {
+  /** The kitchen, or none where its altitude is not known or a canner not understood. */
+  Optional<Kitchen> read() throws IOException, Refused {
     fields.require(
         ALTITUDE,
         "write it under kitchen: in the plan, or into kitchen.yaml, as altitude: 420 m or "
@@ -65,18 +69,24 @@ final class KitchenReader {
     Paper paper = fields.word("paper", Paper::named, Paper.ids()).orElse(Paper.LETTER);
     Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
     String language = fields.word("language", Optional::of, LANGUAGES).orElse(LANGUAGES.get(0));
+    int before = problems.list().size();
     List<Canner> canners = canners();
+    boolean misread = problems.list().size() > before;
     Optional<String> stock = fields.plainWord("label-stock");
     Length right = offset("sheet-offset-right");
     Length down = offset("sheet-offset-down");
+    Fraction scale = scale();
     Optional<String> link = link();
     int months = months();
     OptionalInt burners = fields.count("burners", 1, MOST_BURNERS);
     Optional<ZoneId> zone = zone();
+    if (misread) {
+      return Optional.empty();
+    }
     return altitude.map(
         height ->
             new Kitchen(
-                household, height, paper, units, language, canners, stock, right, down, link,
+                household, height, paper, units, language, canners, stock, right, down, scale, link,
                 months, burners, zone));
   }
 
@@ -98,7 +108,7 @@ final class KitchenReader {
     return Arrays.stream(Units.values()).filter(u -> u.word().equals(word)).findFirst();
   }
 
-  private List<Canner> canners() {
+  private List<Canner> canners() throws IOException, Refused {
     List<Canner> canners = new ArrayList<>();
     Optional<Written> written = fields.written("canners");
     if (written.isEmpty()) {
@@ -110,7 +120,8 @@ final class KitchenReader {
     }
     for (Written item : list.items()) {
       if (item instanceof Written.Keys keys) {
-        new CannerReader(keys, problems).read().ifPresent(c -> add(canners, c, keys));
+        Optional<Canner> canner = new CannerReader(keys, problems).read();
+        canner.ifPresent(c -> add(canners, c, keys));
       } else {
         problems.add(item.place(), "a canner has keys", "write - name: and below it method:");
       }
@@ -137,10 +148,39 @@ final class KitchenReader {
             ? new Length(Fraction.ZERO.minus(offset.amount()), offset.unit())
             : offset;
     if (size.compareTo(MOST_OFFSET) > 0) {
-      fields.problem(key, offset + " is more than any printer needs", "write 20 mm or less");
+      fields.problem(
+          key, offset + " is more than any printer needs", "write " + MOST_OFFSET + " or less");
       return none;
     }
     return offset;
+  }
+
+  private Fraction scale() {
+    Fraction scale =
+        fields.amount("sheet-scale", KitchenReader::percent, "99.5 %").orElse(Fraction.ONE);
+    Fraction stretch = scale.minus(Fraction.ONE);
+    Fraction size = stretch.signum() < 0 ? Fraction.ZERO.minus(stretch) : stretch;
+    if (size.compareTo(Fraction.of(Registration.MOST_STRETCH, 100)) > 0) {
+      fields.problem(
+          "sheet-scale",
+          "no printer is so far out",
+          "measure again; from "
+              + (100 - Registration.MOST_STRETCH)
+              + " % to "
+              + (100 + Registration.MOST_STRETCH)
+              + " % can be");
+      return Fraction.ONE;
+    }
+    return scale;
+  }
+
+  private static Fraction percent(String text) {
+    String number = text.strip();
+    if (!number.endsWith("%")) {
+      throw new IllegalArgumentException("\"" + Fields.shown(text) + "\" is no share of 100 %");
+    }
+    return Fraction.parse(number.substring(0, number.length() - 1).strip())
+        .dividedBy(Fraction.of(100));
   }
 
   private Optional<String> link() {

@@ -132,7 +132,10 @@ public final class PlanReader {
     if (entry.value() instanceof Written.Keys keys) {
       return Optional.of(keys);
     }
-    problems.add(entry.place(), "kitchen: takes keys", "indent altitude: and the others below it");
+    problems.add(
+        entry.place(),
+        "kitchen: takes keys",
+        "indent altitude: and the others below it, each with a space after its colon");
     return Optional.empty();
   }
 
@@ -146,7 +149,12 @@ public final class PlanReader {
       return batches;
     }
     if (!(entry.value() instanceof Written.Items list) || list.items().isEmpty()) {
-      problems.add(entry.place(), "the plan has no batch", "begin each batch with - product:");
+      problems.add(
+          entry.place(),
+          "the plan has no batch",
+          isTable(plan)
+              ? "write one line for each batch below the keys"
+              : "begin each batch with - product:");
       return batches;
     }
     if (list.items().size() > MOST_BATCHES) {

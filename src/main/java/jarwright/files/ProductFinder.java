@@ -50,7 +50,7 @@ final class ProductFinder {
     List<String> near = near(word);
     batch.problem(
         key,
-        "there is no product \"" + Fields.shown(word) + "\"",
+        "there is no product \"" + batch.said(key) + "\"",
         near.isEmpty()
             ? "look for it with: jarwright process " + firstWord(word)
             : "did you mean " + String.join(" or ", near) + "?");

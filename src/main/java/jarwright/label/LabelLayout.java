@@ -15,8 +15,8 @@ import java.util.Optional;
  *
  * @param arrangement how the areas lie to each other
  * @param name the product
- * @param ids lot, use-by and, where {@code facts} is empty, all that else is said; on a
- *     small round label the same area as {@code name}, for all words together
+ * @param ids lot, use-by and, where {@code facts} is empty, all that else is said; on a small round
+ *     label the same area as {@code name}, for all words together
  * @param facts what is said of the process beside the ids
  * @param code the square of the QR code with its quiet zone
  * @param months the strip of months; of a round label the square around its ring
@@ -51,7 +51,6 @@ record LabelLayout(
 
   /** Lines of a smaller box than this share it with the name. */
   private static final double ROOMY_IDS = 8;
-
 
   private static final int MONTHS = 12;
 
@@ -189,8 +188,7 @@ record LabelLayout(
     if (idsHeight < ROOMY_IDS) {
       double low = 0.72 * clear;
       Area words = chord(middle, clear, low, low + above);
-      return new LabelLayout(
-          Arrangement.ROUND, words, words, Optional.empty(), code, months, ring);
+      return new LabelLayout(Arrangement.ROUND, words, words, Optional.empty(), code, months, ring);
     }
     Area name = chord(middle, clear, high, nameHeight - GAP);
     Area ids = chord(middle, clear, high - nameHeight, idsHeight);

@@ -13,24 +13,40 @@ import java.util.Locale;
  */
 public record Registration(double right, double down, double scale) {
 
+  /** Most mm by which anything may be moved; no alignment page would give more. */
+  public static final int MOST_OFFSET = 10;
+
+  /** Most percent by which lengths may be changed. */
+  public static final int MOST_STRETCH = 2;
+
   /** A printer that prints true. */
   public static final Registration TRUE = new Registration(0, 0, 1);
 
   /**
    * Checks the measures.
    *
-   * @throws IllegalArgumentException if an offset is beyond 10 mm or the scale beyond 2 percent,
-   *     which no alignment page would give
+   * @throws IllegalArgumentException if an offset is beyond {@value #MOST_OFFSET} mm or the scale
+   *     beyond {@value #MOST_STRETCH} percent
    */
   public Registration {
-    if (!(Math.abs(right) <= 10 && Math.abs(down) <= 10)) {
+    if (!(Math.abs(right) <= MOST_OFFSET && Math.abs(down) <= MOST_OFFSET)) {
       throw new IllegalArgumentException(
           String.format(
-              Locale.ROOT, "sheet offset %s, %s mm; from -10 to 10 mm can be", right, down));
+              Locale.ROOT,
+              "sheet offset %s, %s mm; from -%d to %d mm can be",
+              right,
+              down,
+              MOST_OFFSET,
+              MOST_OFFSET));
     }
-    if (!(scale >= 0.98 && scale <= 1.02)) {
+    if (!(Math.abs(scale - 1) <= MOST_STRETCH / 100.0 + 1e-9)) {
       throw new IllegalArgumentException(
-          String.format(Locale.ROOT, "sheet scale %s; from 0.98 to 1.02 can be", scale));
+          String.format(
+              Locale.ROOT,
+              "sheet scale %s; from %d to %d percent can be",
+              scale,
+              100 - MOST_STRETCH,
+              100 + MOST_STRETCH));
     }
   }
 }

@@ -8,6 +8,12 @@ package jarwright.pantry;
 public record Imported(LotFacts facts, String known) implements Happening {
   public static final String KIND = "imported";
 
+  public Imported {
+    if (facts.madeHere()) {
+      throw new IllegalArgumentException("what was made here is planned, not brought in");
+    }
+  }
+
   @Override
   public String kind() {
     return KIND;

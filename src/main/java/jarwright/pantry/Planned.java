@@ -17,6 +17,9 @@ public record Planned(LotFacts facts, int jars, List<Integer> loads, Required re
 
   public Planned {
     loads = List.copyOf(loads);
+    if (!facts.madeHere()) {
+      throw new IllegalArgumentException("what was made elsewhere is brought in, not planned");
+    }
     if (loads.stream().anyMatch(n -> n < 1)
         || loads.stream().mapToInt(Integer::intValue).sum() != jars) {
       throw new IllegalArgumentException("loads " + loads + " do not add up to " + jars + " jars");

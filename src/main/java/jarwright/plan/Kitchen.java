@@ -2,6 +2,7 @@ package jarwright.plan;
 
 import jarwright.process.Method;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
 import java.time.ZoneId;
@@ -16,6 +17,7 @@ import java.util.OptionalInt;
  * @param labelStock id of the label stock; empty for the usual one of the paper
  * @param offsetRight the printer's correction on label sheets, positive to the right
  * @param offsetDown the same, positive downwards
+ * @param sheetScale the factor that brings its lengths right; 1 for a printer that prints true
  * @param link base address for QR codes; empty for plain text
  * @param monthsToUseBy 1 to 18
  * @param burners places on the stove; empty where not said
@@ -31,6 +33,7 @@ public record Kitchen(
     Optional<String> labelStock,
     Length offsetRight,
     Length offsetDown,
+    Fraction sheetScale,
     Optional<String> link,
     int monthsToUseBy,
     OptionalInt burners,

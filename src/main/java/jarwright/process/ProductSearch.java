@@ -20,8 +20,8 @@ public final class ProductSearch {
     this.products = List.copyOf(products);
   }
 
-  /** A product and how many of the asked words it has. */
-  private record Hit(Product product, int shared, int words) {}
+  /** A product, how many of the asked words it has, and where among its own the first stands. */
+  private record Hit(Product product, int shared, int first, int words) {}
 
   /** The products that share the most words with what is asked for, the plainest name first. */
   public List<Product> find(String asked) {
@@ -32,15 +32,26 @@ public final class ProductSearch {
       int shared =
           (int) wanted.stream().filter(w -> own.stream().anyMatch(o -> alike(w, o))).count();
       if (shared > 0) {
-        hits.add(new Hit(product, shared, own.size()));
+        int first = 0;
+        while (!hasAny(wanted, own.get(first))) {
+          first++;
+        }
+        hits.add(new Hit(product, shared, first, own.size()));
       }
     }
     int best = hits.stream().mapToInt(Hit::shared).max().orElse(0);
     return hits.stream()
         .filter(h -> h.shared() == best)
-        .sorted(Comparator.comparingInt(Hit::words).thenComparing(h -> h.product().id()))
+        .sorted(
+            Comparator.comparingInt(Hit::first)
+                .thenComparingInt(Hit::words)
+                .thenComparing(h -> h.product().id()))
         .map(Hit::product)
         .toList();
+  }
+
+  private static boolean hasAny(List<String> wanted, String own) {
+    return wanted.stream().anyMatch(w -> alike(w, own));
   }
 
   private static Stream<String> words(String text) {

@@ -1,22 +1,46 @@
 package jarwright.record;
 
 import jarwright.batch.Batch;
-import jarwright.page.PaperSize;
+import jarwright.batch.BatchRecord;
+import jarwright.lot.LotCode;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
+import jarwright.pantry.Entry;
+import jarwright.pantry.Jar;
+import jarwright.pantry.LedgerEvent;
+import jarwright.pantry.Pantry;
+import jarwright.pantry.Planned;
 import jarwright.process.Product;
-import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Record pages of batches that are planned: what will be done, nothing yet of what was. */
 public final class PlannedPages {
-  private static final String RECORD = "record.html.ftl";
-  private static final String INDEX = "index.html.ftl";
+  private static final Links BESIDE =
+      new Links() {
+        @Override
+        public String index() {
+          return "index.html";
+        }
+
+        @Override
+        public String lot(LotCode lot) {
+          return lot + ".html";
+        }
+
+        @Override
+        public Optional<String> jar(Jar jar) {
+          return Optional.empty();
+        }
+      };
 
   private final Wording words;
   private final Function<Product, String> productName;
@@ -35,90 +59,51 @@ public final class PlannedPages {
    * @param loads jars in each canner load
    */
   public Sheet page(Batch batch, List<Integer> loads) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    String title = words.text("record.title", Map.of("lot", batch.lot().toString()));
-    view.put("title", title);
-    view.put("household", batch.kitchen().household());
-    view.put("lot", batch.lot().toString());
-    view.putAll(what(batch));
-    view.put("lids", batch.plan().notes().lids());
-    view.put("note", batch.plan().notes().note());
-    view.put("from", batch.plan().notes().from());
-    view.put("verdict", verdict());
-    view.put("facts", new ProcessFacts(batch, words).lines());
-    view.put("loads", loads(loads));
-    view.put("list", jars(batch));
-    return sheet(RECORD, view, title, batch.plan().date());
+    Pantry pantry = Pantry.of(List.of(planned(1, batch, loads)));
+    BatchRecord record = BatchRecord.of(batch, loads, List.of());
+    LotRecord lot =
+        new LotRecord(pantry.lot(batch.lot()).orElseThrow(), Optional.of(record), List.of());
+    return pages(List.of(batch)).lot(lot, BESIDE);
   }
 
-  /** The list of the batches, in the order given. */
+  /** The list of the batches. */
   public Sheet index(List<Batch> batches) {
-    Map<String, Object> view = new LinkedHashMap<>();
-    String title = words.text("record.index");
-    view.put("title", title);
-    view.put("household", batches.get(0).kitchen().household());
-    List<Object> lots = new ArrayList<>();
+    List<LedgerEvent> events = new ArrayList<>();
     for (Batch batch : batches) {
-      Map<String, Object> one = new LinkedHashMap<>();
-      one.put("lot", batch.lot().toString());
-      one.put("href", href(batch));
-      one.putAll(what(batch));
-      lots.add(one);
+      events.add(planned(events.size() + 1L, batch, List.of(batch.jars())));
     }
-    view.put("lots", lots);
-    return sheet(INDEX, view, title, batches.get(0).plan().date());
+    return pages(batches).index(Pantry.of(events), BESIDE);
   }
 
   /** The file name of a batch's page. */
   public static String href(Batch batch) {
-    return batch.lot() + ".html";
+    return BESIDE.lot(batch.lot());
   }
 
-  private Map<String, Object> what(Batch batch) {
-    Map<String, Object> what = new LinkedHashMap<>();
-    what.put("product", productName.apply(batch.product()));
-    what.put("pack", words.text("pack." + batch.pack()));
-    what.put("jar", words.count("jar." + batch.jar(), 1));
-    what.put("jars", batch.jars());
-    what.put("packed", batch.plan().date().toString());
-    what.put("useBy", batch.useBy().toString());
-    what.put("shelf", batch.plan().notes().shelf());
-    return what;
+  private RecordPages pages(List<Batch> batches) {
+    Map<String, String> names =
+        batches.stream()
+            .map(b -> b.plan().product())
+            .distinct()
+            .collect(Collectors.toMap(Product::id, productName));
+    Batch first = batches.get(0);
+    return new RecordPages(
+        words,
+        new RecordPages.Manner(
+            first.kitchen().household(),
+            first.kitchen().units(),
+            facts -> names.getOrDefault(facts.product(), facts.name()),
+            rule -> Optional.empty()),
+        time(batches.stream().min(Comparator.comparing(b -> b.plan().date())).orElseThrow()));
   }
 
-  private Map<String, Object> verdict() {
-    Map<String, Object> verdict = new LinkedHashMap<>();
-    verdict.put("words", words.text("record.verdict.planned"));
-    verdict.put("detail", words.text("record.verdict.planned-detail"));
-    verdict.put("stop", false);
-    return verdict;
+  /** As of the day of packing, so that the same plan gives the same page on any day. */
+  private static OffsetDateTime time(Batch batch) {
+    return batch.plan().date().atTime(LocalTime.MIN).atOffset(ZoneOffset.UTC);
   }
 
-  private List<Map<String, Object>> loads(List<Integer> loads) {
-    List<Map<String, Object>> lines = new ArrayList<>();
-    for (int i = 0; i < loads.size(); i++) {
-      lines.add(
-          ProcessFacts.line(
-              words.text("record.load", Map.of("n", i + 1)),
-              words.count("record.jars", loads.get(i))));
-    }
-    return lines;
-  }
-
-  private List<Map<String, Object>> jars(Batch batch) {
-    List<Map<String, Object>> jars = new ArrayList<>();
-    for (int number = 1; number <= batch.jars(); number++) {
-      Map<String, Object> one = new LinkedHashMap<>();
-      one.put("number", String.format(Locale.ROOT, "%02d", number));
-      one.put("id", batch.lot().jar(number).toString());
-      one.put("state", words.text("record.state.planned"));
-      jars.add(one);
-    }
-    return jars;
-  }
-
-  private Sheet sheet(String template, Map<String, Object> view, String title, LocalDate made) {
-    return new Sheet(
-        template, view, PaperSize.A4, words, new Sheet.About(title, "", List.of(), made));
+  private static LedgerEvent planned(long number, Batch batch, List<Integer> loads) {
+    return new LedgerEvent(
+        number, Entry.of(time(batch), batch.lot(), Planned.of(batch, loads), ""));
   }
 }

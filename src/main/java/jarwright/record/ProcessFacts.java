@@ -1,72 +1,109 @@
 package jarwright.record;
 
-import jarwright.batch.Batch;
+import jarwright.batch.BatchRecord;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
+import jarwright.pantry.Required;
+import jarwright.process.AltitudeBand;
 import jarwright.process.Headspace;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
+import jarwright.quantity.Units;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** How a batch is processed, as lines of name and value. */
+/** How a batch is to be processed, as lines of name and value. */
 final class ProcessFacts {
-  private final Batch batch;
   private final Wording words;
   private final Style style;
   private final List<Map<String, Object>> facts = new ArrayList<>();
 
-  ProcessFacts(Batch batch, Wording words) {
-    this.batch = batch;
+  private ProcessFacts(Wording words, Units units) {
     this.words = words;
-    this.style = UnitWords.style(batch.kitchen().units(), words);
+    this.style = UnitWords.style(units, words);
   }
 
-  List<Map<String, Object>> lines() {
-    add("method", words.text("method." + batch.method()));
-    add("minutes", minutes(batch.process().minutes()));
-    batch.process().pressure().ifPresent(p -> add("pressure", p.text(style)));
-    add("altitude", batch.kitchen().altitude().text(style));
-    batch.sterilise().ifPresent(m -> add("sterile", minutes(m)));
-    batch
+  /** From the batch record where there is one, else what the ledger itself holds. */
+  static List<Map<String, Object>> of(LotRecord lot, Wording words, Units units) {
+    ProcessFacts facts = new ProcessFacts(words, units);
+    lot.planned()
+        .ifPresentOrElse(
+            facts::add, () -> lot.lot().planned().ifPresent(p -> facts.add(p.required())));
+    return List.copyOf(facts.facts);
+  }
+
+  private void add(Required required) {
+    add("minutes", minutes(required.minutes()));
+    required.pressure().ifPresent(p -> add("pressure", p.text(style)));
+    if (required.acid()) {
+      add("acid", words.text("record.acid-needed"));
+    }
+  }
+
+  private void add(BatchRecord record) {
+    BatchRecord.Processing process = record.processing();
+    add("method", words.text("method." + process.method()));
+    add("minutes", minutes(process.tested().minutes()));
+    process.tested().pressure().ifPresent(p -> add("pressure", p.text(style)));
+    add("altitude", process.altitude().text(style));
+    add("band", band(process.band()));
+    process
+        .printedFor()
+        .ifPresent(j -> add("printed-for", words.count("jar." + j, 1)));
+    process.sterilise().ifPresent(m -> add("sterile", minutes(m)));
+    BatchRecord.Additions additions = record.additions();
+    additions
         .acid()
         .ifPresent(
             a ->
                 add(
                     "acid",
                     words.text(
-                        "record.acid-dose",
+                        "record.acid-each",
                         Map.of(
                             "dose", a.each().text(style, Rounding.UP),
                             "acid", words.text("acid." + a.kind().name())))));
-    batch.salt().ifPresent(s -> add("salt", s.text(style, Rounding.NEAREST)));
-    batch.plan().cover().ifPresent(c -> add("cover", words.text("cover." + c.id())));
+    additions.salt().ifPresent(s -> add("salt", each(s.text(style, Rounding.NEAREST))));
+    additions.syrup().ifPresent(s -> add("cover", words.text("cover." + s.id())));
     add(
         "headspace",
-        batch.headspace().stream().map(this::headspace).collect(Collectors.joining(", ")));
-    add("source", batch.row().source().place());
-    return List.copyOf(facts);
+        additions.headspace().stream().map(this::headspace).collect(Collectors.joining(", ")));
+    add("canner", record.jars().canner());
+    add("source", process.source().place());
   }
 
   private void add(String key, String value) {
-    facts.add(line(words.text("record.fact." + key), value));
+    if (!value.isEmpty()) {
+      facts.add(new Line(words.text("record.fact." + key), value).view());
+    }
   }
 
-  static Map<String, Object> line(String name, String value) {
-    Map<String, Object> line = new LinkedHashMap<>();
-    line.put("name", name);
-    line.put("value", value);
-    return line;
+  private String each(String amount) {
+    return words.text("record.each", Map.of("amount", amount));
   }
 
   private String minutes(int minutes) {
-    return words.text("figure.minutes", Map.of("n", minutes));
+    return words.text("record.minutes", Map.of("n", minutes));
+  }
+
+  /** In feet alone, as the table prints it. */
+  private String band(AltitudeBand band) {
+    String from = words.number(band.fromFeet());
+    return band.toFeet().isPresent()
+        ? words.text(
+            "record.band.between",
+            Map.of("from", from, "to", words.number(band.toFeet().getAsInt())))
+        : words.text("record.band.above", Map.of("from", from));
   }
 
   private String headspace(Headspace space) {
-    return space.depth().text(style, Rounding.NEAREST);
+    String depth = space.depth().text(style, Rounding.NEAREST);
+    return space.of().isEmpty()
+        ? depth
+        : words.text(
+            "record.headspace-of",
+            Map.of("depth", depth, "of", words.text("headspace." + space.of())));
   }
 }

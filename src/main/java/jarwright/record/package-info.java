@@ -1,6 +1,6 @@
 /**
- * The batch record pages that a phone shows when it scans a jar.
+ * The batch record pages: a page for each lot and jar, and their index, as sheets.
  *
- * <p>Knows nothing of the other print-outs.
+ * <p>Knows neither the other print-outs nor whether a page goes into a file or over the network.
  */
 package jarwright.record;

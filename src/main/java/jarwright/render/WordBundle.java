@@ -22,7 +22,7 @@ public final class WordBundle {
   public static final List<String> LANGUAGES = List.of("en");
 
   private static final List<String> PARTS =
-      List.of("common", "checklist", "label", "shelf", "day", "record");
+      List.of("common", "checklist", "label", "shelf", "day", "record", "web");
 
   private WordBundle() {}
 

@@ -15,25 +15,12 @@ public final class Atmosphere {
   /** g₀ M₀ / R* L, with the constants of the 1976 standard. */
   private static final double EXPONENT = 9.80665 * 0.0289644 / (8.31432 * LAPSE_K_PER_M);
 
-  /** The layer reaches from 5 km below the sea to 11 km above it. */
-  private static final double LOWEST_M = -5_000;
-
-  private static final double HIGHEST_M = 11_000;
-
   private Atmosphere() {}
 
-  /**
-   * Mean pressure in kPa.
-   *
-   * @throws IllegalArgumentException outside −5 km to 11 km
-   */
+  /** Mean pressure in kPa; every altitude that can be written lies in the layer. */
   public static double kilopascals(Altitude altitude) {
     double metres = Doubles.of(altitude.inMetres());
     double geopotential = EARTH_RADIUS_M * metres / (EARTH_RADIUS_M + metres);
-    if (geopotential < LOWEST_M || geopotential > HIGHEST_M) {
-      throw new IllegalArgumentException(
-          "the standard's lowest layer ends at -5 and 11 km, not " + altitude);
-    }
     return SEA_LEVEL_KPA * Math.pow(1 - LAPSE_K_PER_M * geopotential / SEA_LEVEL_K, EXPONENT);
   }
 }

@@ -11,9 +11,12 @@ public record Estimate(int min, int max) {
     }
   }
 
-  /** The middle, rounded up: what a timeline reckons with. */
+  /**
+   * What a timeline reckons with: the geometric middle, rounded up, because such guesses are wrong
+   * by factors rather than by minutes.
+   */
   public int planned() {
-    return (min + max + 1) / 2;
+    return (int) Math.ceil(Math.sqrt((double) Math.max(1, min) * max));
   }
 
   public Estimate plus(Estimate other) {

@@ -117,8 +117,8 @@ public final class HeatUp {
   }
 
   /**
-   * From loading to a full rolling boil; for a pressure canner to a steady jet of steam, where the
-   * published planning figure is always inside.
+   * From loading to a full rolling boil; for a pressure canner to a steady jet of steam, for which
+   * never less than the published planning figure is reckoned.
    *
    * @param standing jars in the canner
    */
@@ -140,7 +140,10 @@ public final class HeatUp {
                     + heat(standing * GLASS * glass.high(), food.low(), boiling)
                     + heat(standing * FOOD.high() * content * WARMED.high(), food.low(), boiling)));
     Estimate physics = minutes(kilojoules, canner);
-    return canner.method().isPressure() ? physics.hull(TO_STEAM) : physics;
+    return canner.method().isPressure()
+        ? new Estimate(
+            Math.max(physics.min(), TO_STEAM.min()), Math.max(physics.max(), TO_STEAM.max()))
+        : physics;
   }
 
   /** From the weight on to the pressure of the process. */

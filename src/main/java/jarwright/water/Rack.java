@@ -48,15 +48,21 @@ public final class Rack {
     return packing.most(inside, end.apply(jar.diameterMm()));
   }
 
-  /** Two where the canner is a pressure canner surely tall enough for both layers and racks. */
+  /**
+   * Two where the canner is a pressure canner surely tall enough for both layers and racks; none
+   * where its lid cannot close over the shortest jars.
+   */
   private static int layers(Canner canner, JarDimensions jar, GuideLoads.Load most) {
     if (!canner.method().isPressure() || canner.insideHeight().isEmpty()) {
       return 1;
     }
-    double rack = Doubles.millimetres(canner.rackHeight().orElse(WaterLevel.TALL_RACK));
-    double layer = rack + jar.heightMm().high();
     double inside = Doubles.millimetres(canner.insideHeight().get());
-    int standing = (int) Math.floor(inside / layer);
+    double rack = canner.rackHeight().map(Doubles::millimetres).orElse(0.0);
+    if (rack + jar.heightMm().low() > inside) {
+      return 0;
+    }
+    double sureRack = Doubles.millimetres(canner.rackHeight().orElse(WaterLevel.TALL_RACK));
+    int standing = (int) Math.floor(inside / (sureRack + jar.heightMm().high()));
     return Math.max(1, Math.min(standing, most.layers()));
   }
 

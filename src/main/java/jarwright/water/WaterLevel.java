@@ -76,7 +76,11 @@ public final class WaterLevel {
     Length insideHeight = canner.insideHeight().orElseThrow();
     double rack = Doubles.millimetres(canner.rackHeight().orElse(TALL_RACK));
     double over = rack + Doubles.millimetres(cover.aboveLids());
-    double highest = Doubles.millimetres(insideHeight) - Doubles.millimetres(cover.belowRim());
+    Length highestMark =
+        Doubles.eighthsOfAnInch(
+            Doubles.millimetres(insideHeight) - Doubles.millimetres(cover.belowRim()),
+            Rounding.DOWN);
+    double highest = Doubles.millimetres(highestMark);
     double tallest = Math.min(jar.heightMm().high(), highest - over);
     if (tallest < jar.heightMm().low()) {
       double room = over + Doubles.millimetres(cover.belowRim());
@@ -99,7 +103,7 @@ public final class WaterLevel {
         before,
         Doubles.eighthsOfAnInch(put * MM3_PER_ML / area, Rounding.DOWN),
         Doubles.eighthsOfAnInch(over + tallest, Rounding.UP),
-        Doubles.eighthsOfAnInch(highest, Rounding.DOWN),
+        highestMark,
         Doubles.quarterQuarts(kettle, Rounding.UP),
         Doubles.eighthsOfAnInch(tallest, Rounding.DOWN),
         tallest < jar.heightMm().high(),

@@ -31,6 +31,22 @@ public final class InventedKitchen {
         true);
   }
 
+  /** Jars of which an old list knows where they stand and how old they are. */
+  public static LotFacts oldFacts(String product, Optional<LocalDate> packed) {
+    return new LotFacts(
+        product,
+        product,
+        "",
+        "pint",
+        packed,
+        packed.map(d -> d.plusYears(1)),
+        "attic",
+        "",
+        "",
+        "",
+        false);
+  }
+
   public static Planned planned(String product, Integer... loads) {
     int jars = List.of(loads).stream().mapToInt(Integer::intValue).sum();
     return new Planned(

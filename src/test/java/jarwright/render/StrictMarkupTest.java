@@ -41,7 +41,7 @@ class StrictMarkupTest {
         "<para>x <rule/></para>");
     assertBodyTold(
         "t.ftl:3: <para> may not stand in <drawing>; there may be rect, circle, line, polygon, arc,"
-            + " text, sign, qr",
+            + " text, sign, qr, picture",
         "<drawing w=\"9\" h=\"9\" alt=\"\"><para/></drawing>");
   }
 

@@ -1,0 +1,68 @@
+package jarwright.pantry;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** The jars in the house, first to use first. */
+public final class UseOrder {
+  private final OffsetDateTime now;
+  private final Comparator<Jar> order;
+
+  public UseOrder(OffsetDateTime now) {
+    this.now = now;
+    this.order =
+        Comparator.comparing((Jar jar) -> Urgency.of(jar, now))
+            .thenComparing(this::deadline)
+            .thenComparing(jar -> jar.facts().packed().orElse(LocalDate.MIN))
+            .thenComparing(Jar::id);
+  }
+
+  /** All that are in the house, in this order. */
+  public List<Jar> of(Stream<Jar> jars) {
+    return jars.filter(j -> j.standing().isHere()).sorted(order).toList();
+  }
+
+  /** Those that may be taken and eaten, in this order: sound, in time, and not in doubt. */
+  public List<Jar> toTake(Stream<Jar> jars) {
+    return of(jars).stream().filter(this::mayBeTaken).toList();
+  }
+
+  private boolean mayBeTaken(Jar jar) {
+    Urgency urgency = Urgency.of(jar, now);
+    return urgency != Urgency.THROW_AWAY && urgency != Urgency.RECAN && urgency != Urgency.LOOK_AT;
+  }
+
+  private LocalDate deadline(Jar jar) {
+    if (jar.standing() instanceof Standing.InRefrigerator cold) {
+      return cold.eatBy();
+    }
+    if (jar.standing() instanceof Standing.ToRecan recan) {
+      return recan.by().toLocalDate();
+    }
+    return jar.facts().useBy().orElse(LocalDate.MIN);
+  }
+
+  /**
+   * Whether every typed word begins a word of the product's id or name: {@code tomatoes} finds
+   * whole and crushed ones, {@code crushed tom} only those.
+   */
+  public static boolean isCalled(LotFacts facts, String typed) {
+    List<String> known = words(facts.product() + " " + facts.name() + " " + facts.jar());
+    return words(typed).stream().allMatch(w -> known.stream().anyMatch(k -> begins(k, w)));
+  }
+
+  private static boolean begins(String known, String typed) {
+    String singular = typed.endsWith("s") ? typed.substring(0, typed.length() - 1) : typed;
+    return known.startsWith(typed) || known.equals(singular);
+  }
+
+  private static List<String> words(String text) {
+    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+"))
+        .filter(w -> !w.isEmpty())
+        .toList();
+  }
+}

@@ -1,0 +1,113 @@
+package jarwright.pantry;
+
+import static jarwright.pantry.InventedKitchen.DAY;
+import static jarwright.pantry.InventedKitchen.NOON;
+import static jarwright.pantry.InventedKitchen.PLUMS;
+import static jarwright.pantry.InventedKitchen.entry;
+import static jarwright.pantry.InventedKitchen.facts;
+import static jarwright.pantry.InventedKitchen.numbered;
+import static jarwright.pantry.InventedKitchen.planned;
+import static jarwright.pantry.InventedKitchen.sound;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import jarwright.lot.LotCode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class UseOrderTest {
+  private static Entry imported(LotCode lot, LocalDate useBy) {
+    LotFacts known =
+        new LotFacts(
+            "plum jam",
+            "Plum jam",
+            "",
+            "pint",
+            Optional.of(lot.packed()),
+            Optional.of(useBy),
+            "",
+            "",
+            "",
+            "",
+            false);
+    return entry(lot, "1", new Imported(known, ""));
+  }
+
+  private static Outcome outcome(Liquid lost, Verdict verdict) {
+    return new Outcome(1, true, lost, "", verdict, List.of());
+  }
+
+  private final List<Entry> ledger =
+      new ArrayList<>(
+          List.of(
+              imported(new LotCode(DAY.minusYears(2), 'A'), DAY.minusYears(1)),
+              imported(new LotCode(DAY.minusMonths(11), 'A'), DAY.plusMonths(1)),
+              imported(new LotCode(DAY.minusMonths(2), 'A'), DAY.plusMonths(10)),
+              entry(PLUMS, "", planned("plums-halved-or-whole", 6)),
+              entry(PLUMS, "1", sound(1)),
+              entry(PLUMS, "2", outcome(Liquid.SOME, new Verdict.UseFirst())),
+              entry(PLUMS, "3", outcome(Liquid.HALF_OR_MORE, new Verdict.Refrigerate(DAY))),
+              entry(
+                  PLUMS,
+                  "4 5",
+                  outcome(
+                      Liquid.NONE,
+                      new Verdict.Recan(NOON.plusHours(1), Optional.of(DAY.plusDays(2)))))));
+
+  private Pantry pantry() {
+    return Pantry.of(numbered(ledger));
+  }
+
+  private static List<String> order(List<Jar> jars, java.time.OffsetDateTime now) {
+    return jars.stream().map(j -> Urgency.of(j, now).word() + " " + j.id().lot().packed()).toList();
+  }
+
+  @Test
+  void whatIsUrgentStandsFirstThenWhatIsDueSoonest() {
+    assertEquals(
+        List.of(
+            "recan 2026-08-24",
+            "recan 2026-08-24",
+            "refrigerator 2026-08-24",
+            "overdue 2024-08-24",
+            "use-first 2026-08-24",
+            "due-soon 2025-09-24",
+            "keeps 2026-06-24",
+            "keeps 2026-08-24"),
+        order(new UseOrder(NOON).of(pantry().here()), NOON));
+  }
+
+  @Test
+  void whatIsOverIsToBeThrownAway() {
+    List<Jar> later = new UseOrder(NOON.plusDays(1)).of(pantry().here());
+    assertEquals(
+        List.of("throw-away 2026-08-24", "throw-away 2026-08-24", "throw-away 2026-08-24"),
+        order(later, NOON.plusDays(1)).subList(0, 3));
+  }
+
+  @Test
+  void theJarToTakeIsTheFirstThatIsFitToEat() {
+    List<Jar> toTake = new UseOrder(NOON).toTake(pantry().here());
+    assertEquals(PLUMS.jar(3), toTake.get(0).id());
+    List<Jar> tomorrow = new UseOrder(NOON.plusDays(1)).toTake(pantry().here());
+    assertEquals(new LotCode(DAY.minusYears(2), 'A').jar(1), tomorrow.get(0).id());
+    ledger.add(entry(PLUMS, "3", new Spoiled("mould")));
+    assertEquals(
+        List.of("overdue 2024-08-24", "due-soon 2025-09-24", "keeps 2026-06-24"),
+        order(new UseOrder(NOON).toTake(pantry().here()), NOON));
+  }
+
+  @Test
+  void aJarIsCalledByAnyWordsOfItsProduct() {
+    LotFacts crushed = facts("tomatoes-crushed");
+    assertTrue(UseOrder.isCalled(crushed, "tomatoes"));
+    assertTrue(UseOrder.isCalled(crushed, "Crushed  tom"));
+    assertTrue(UseOrder.isCalled(crushed, "crushed quart"));
+    assertTrue(UseOrder.isCalled(facts("plum jam"), "plums"));
+    assertFalse(UseOrder.isCalled(crushed, "tomato juice"));
+  }
+}
