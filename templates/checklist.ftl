@@ -1,4 +1,23 @@
-<#-- The checklist. Its values are described in README.md of this folder. -->
+<#-- The checklist of each batch, for both sides of a sheet.
+  large      whether the type is for eyes that need it larger
+  paper      w, h in mm
+  batches    list of:
+    product, name, kinds   the whole name; the name and the list of kinds in brackets, which may be empty
+    pack, jars, jarsOfSize, method, pressure (yes/no), loads, source, household
+    dated, and if so lot, date, useBy
+    altitude  kitchen, band (main, also), kitchenFeet, fromFeet, toFeet (0: no upper end), ticks (feet, label)
+    formula   lines (ingredient, main, also, note, fixed), may be empty; and if not made, yield
+    notes     sentences about the time
+    doubts    title, text; the last is whom to ask
+    sections  list of: id, title, steps. The ids, in working order: ahead, before, jars, produce, fill, canner,
+              clock, out, next-day; a long section comes in parts of one id
+      steps   kind, runs (text, amount), figure (main, also), caution; and by kind
+        action, wait (time runs)
+        tally   jars: a box for each
+        gauge   depths (mm, main, also, to)
+        clock   minutes, pressure (main, also), fields, loads (jars in each)
+        record  fields
+  A figure has main, set big, and also, the same in the household's other units, which may be empty. -->
 <#assign body = large?then(18, 14), small = large?then(15, 12), box = 7>
 <#assign across = paper.w - 12 - 20 - 10>
 <#assign down = paper.h - 20>
