@@ -1,4 +1,23 @@
-<#-- The checklist. Its values are described in README.md of this folder. -->
+<#-- The checklist of each batch, for both sides of a sheet.
+  large      whether the type is for eyes that need it larger
+  paper      w, h in mm
+  batches    list of:
+    product, name, kinds   the whole name; the name and the list of kinds in brackets, which may be empty
+    pack, jars, jarsOfSize, method, pressure (yes/no), loads, source, household
+    dated, and if so lot, date, useBy
+    altitude  kitchen, band (main, also), kitchenFeet, fromFeet, toFeet (0: no upper end), ticks (feet, label)
+    formula   lines (ingredient, main, also, note, fixed), may be empty; and if not made, yield
+    notes     sentences about the time
+    doubts    title, text; the last is whom to ask
+    sections  list of: id, title, steps. The ids, in working order: ahead, before, jars, produce, fill, canner,
+              clock, out, next-day; a long section comes in parts of one id
+      steps   kind, runs (text, amount), figure (main, also), caution; and by kind
+        action, wait (time runs)
+        tally   jars: a box for each
+        gauge   depths (mm, main, also, to)
+        clock   minutes, pressure (main, also), fields, loads (jars in each)
+        record  fields
+  A figure has main, set big, and also, the same in the household's other units, which may be empty. -->
 <#assign body = large?then(18, 14), small = large?then(15, 12), box = 7>
 <#assign across = paper.w - 12 - 20 - 10>
 <#assign down = paper.h - 20>
@@ -38,11 +57,11 @@
 <para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
 <drawing w="${words}" h="${deepest - up + food}" around="0" alt="">
 <#list depths as d>
-  <#assign x = d?index * (each + 5), base = (d.mm gt 6)?then(d.mm / 2 - up + 2.2, deepest - up + 7)>
+  <#assign x = d?index * (each + 5), base = (d.mm gt 14)?then(d.mm / 2 - up, (d.mm gt 6)?then(d.mm / 2 - up + 2.2, deepest - up + 7))>
   <rect x="${x}" y="${d.mm - up}" w="${each}" h="${deepest - d.mm + food}" fill="20%" line="0"/>
   <line x1="${x}" y1="${-up}" x2="${x + each}" y2="${-up}" line="2"/>
   <line x1="${x}" y1="${d.mm - up}" x2="${x + each}" y2="${d.mm - up}" line="2"/>
-  <#if !alone><text x="${x + 2}" y="${base}" size="19" b="yes">${d.main}</text><text x="${x + 23}" y="${base}" size="${small}">${d.also} ${d.to}</text></#if>
+  <#if !alone><text x="${x + 2}" y="${base}" size="19" b="yes"><frac>${d.main}</frac></text><text x="${(d.mm gt 14)?then(x + 2, x + 23)}" y="${(d.mm gt 14)?then(base + 6, base)}" size="${small}">${d.also} ${d.to}</text></#if>
 </#list>
 </drawing>
 <#if deepest lte 6><space h="6"/></#if>
@@ -127,9 +146,11 @@
 
 <#macro pot pressure>
 <drawing w="46" h="31" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
-  <#assign level = pressure?then(24, 6)>
+  <#assign level = pressure?then(24, 6), rim = pressure?then(9, 1)>
   <rect x="7" y="${level}" w="32" h="${29 - level}" fill="18%"/>
-  <polygon points="6,1 6,30 40,30 40,1" closed="no" line="2.2"/>
+  <polygon points="6,${rim} 6,30 40,30 40,${rim}" closed="no" line="2.2"/>
+  <#if pressure><rect x="4.6" y="6.6" w="36.8" h="2.4" radius="1" fill="black"/><rect x="21.9" y="4.2" w="2.2" h="3" fill="black"/>
+  <#list [[23, 0], [20.4, 0.8], [25.6, 0.8]] as puff><line x1="23" y1="3.6" x2="${puff[0]}" y2="${puff[1]}" line="1.2"/></#list></#if>
   <line x1="8" y1="27" x2="38" y2="27" line="1.6"/>
   <#list 0..2 as j>
     <rect x="${8.6 + j * 9.9}" y="13" w="9" h="13.4" radius="1.4" fill="white" line="1.2"/>
@@ -177,14 +198,14 @@
       <column><para before="0" after="0" size="13.5" b="yes" leading="1.12">${b.name}</para></column>
       <column align="right"><para before="0" after="0" size="13.5" b="yes" leading="1.12">${word("foot.page")} <page/> ${word("foot.of")} <pages/></para></column>
     </columns>
-    <columns widths="* 60" gap="4" around="0">
-      <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method}</column>
+    <columns widths="* 42" gap="4" around="0">
+      <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method} · ${b.altitude.band.main}</column>
       <column align="right"><#if b.dated>${b.lot} · </#if>${word("foot.source", {"source": b.source})}</column>
     </columns>
     <rule line="2.2" around="0.6"/>
   </header>
   <body>
-  <heading level="1" size="20" before="0" after="0.2" leading="1.08" bookmark="${b.product}">${b.name}<#if b.kinds != ""> <span size="${body - 1}" b="no">${b.kinds}</span></#if></heading>
+  <heading level="1" size="20" before="0" after="0.8" leading="1.08" bookmark="${b.product}">${b.name}<#if b.kinds != ""> <span size="${body - 1}" b="no">${b.kinds}</span></#if></heading>
   <#assign n = 1, skip = "">
   <#if b.formula.lines?has_content><@formulaList b.formula/></#if>
   <#list b.sections as s>

@@ -1,10 +1,7 @@
-package jarwright.checklist;
+package jarwright.day;
 
 import jarwright.batch.Batch;
 import jarwright.batch.BatchReckoner;
-import jarwright.day.CannerFigures;
-import jarwright.day.Checklist;
-import jarwright.day.Section;
 import jarwright.files.GelPointTable;
 import jarwright.files.ProcessTables;
 import jarwright.files.StepTables;
@@ -28,6 +25,7 @@ import jarwright.process.PreparationStep;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Fraction;
 import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
@@ -63,6 +61,7 @@ public final class PlannedBatch {
   private Optional<GaugePressure> pressure = Optional.empty();
   private Optional<Cover> cover = Optional.empty();
   private boolean salt;
+  private Optional<Figure> water = Optional.empty();
   private Altitude altitude = Altitude.metres(420);
   private Units units = Units.BOTH;
 
@@ -119,6 +118,11 @@ public final class PlannedBatch {
     return this;
   }
 
+  public PlannedBatch water(Figure toPutIn) {
+    water = Optional.of(toPutIn);
+    return this;
+  }
+
   /** The batch, which every case here has. */
   public Batch batch() {
     Problems problems = new Problems();
@@ -127,19 +131,15 @@ public final class PlannedBatch {
     return batch.orElseThrow(() -> new AssertionError(problems.list().toString()));
   }
 
+  /** Its checklist, in English. */
   public List<Section> sections() {
     return sections(batch());
-  }
-
-  public Map<String, Object> view() {
-    Batch batch = batch();
-    return new BatchView(batch, product.name(), WORDS, english -> english).with(sections(batch));
   }
 
   private List<Section> sections(Batch batch) {
     List<PreparationStep> steps =
         STEPS.computeIfAbsent(product.id(), id -> load(() -> StepTables.read(product, "en")));
-    CannerFigures canner = new CannerFigures(loads(), Optional.empty());
+    CannerFigures canner = new CannerFigures(loads(), water);
     return new Checklist(batch, steps, GEL, canner, WORDS).sections();
   }
 
@@ -203,6 +203,7 @@ public final class PlannedBatch {
         Optional.empty(),
         Length.millimetres(0),
         Length.millimetres(0),
+        Fraction.ONE,
         Optional.empty(),
         12,
         OptionalInt.empty(),

@@ -1,0 +1,76 @@
+package jarwright.checklist;
+
+import jarwright.batch.Batch;
+import jarwright.day.PlannedBatch;
+import jarwright.page.PaperSize;
+import jarwright.page.Sheet;
+import jarwright.render.Printer;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+
+/** Prints checklists and reads them back with another library. */
+final class Printed {
+  private static final Printer PRINTER = new Printer(Optional.empty());
+
+  private Printed() {}
+
+  static Map<String, Object> view(PlannedBatch planned) {
+    Batch batch = planned.batch();
+    return new BatchView(batch, batch.product().name(), PlannedBatch.WORDS, english -> english)
+        .with(planned.sections());
+  }
+
+  static byte[] pdf(PaperSize paper, boolean large, PlannedBatch... batches) {
+    List<Map<String, Object>> views = Stream.of(batches).map(Printed::view).toList();
+    Sheet sheet =
+        ChecklistSheet.of(views, paper, PlannedBatch.WORDS, PlannedBatch.DAY, large);
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try {
+      PRINTER.pdf(sheet, out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  static byte[] pdf(PlannedBatch batch) {
+    return pdf(PaperSize.LETTER, false, batch);
+  }
+
+  static PDDocument read(byte[] pdf) {
+    try {
+      return Loader.loadPDF(pdf);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The words of each side, with every stretch of white space as one space. */
+  static List<String> sides(byte[] pdf) {
+    try (PDDocument document = read(pdf)) {
+      List<String> sides = new ArrayList<>();
+      PDFTextStripper stripper = new PDFTextStripper();
+      for (int side = 1; side <= document.getNumberOfPages(); side++) {
+        stripper.setStartPage(side);
+        stripper.setEndPage(side);
+        sides.add(stripper.getText(document).replaceAll("\\s+", " "));
+      }
+      return sides;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static String words(byte[] pdf) {
+    return String.join(" ", sides(pdf));
+  }
+}
