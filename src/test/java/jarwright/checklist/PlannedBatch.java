@@ -28,6 +28,7 @@ import jarwright.process.PreparationStep;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Fraction;
 import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
@@ -203,6 +204,7 @@ public final class PlannedBatch {
         Optional.empty(),
         Length.millimetres(0),
         Length.millimetres(0),
+        Fraction.ONE,
         Optional.empty(),
         12,
         OptionalInt.empty(),
