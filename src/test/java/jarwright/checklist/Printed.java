@@ -31,8 +31,7 @@ final class Printed {
 
   static byte[] pdf(PaperSize paper, boolean large, PlannedBatch... batches) {
     List<Map<String, Object>> views = Stream.of(batches).map(Printed::view).toList();
-    Sheet sheet =
-        ChecklistSheet.of(views, paper, PlannedBatch.WORDS, PlannedBatch.DAY, large);
+    Sheet sheet = ChecklistSheet.of(views, paper, PlannedBatch.WORDS, PlannedBatch.DAY, large);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
       PRINTER.pdf(sheet, out);
