@@ -49,7 +49,7 @@ final class Chooser {
       }
     }
     if (open.isEmpty()) {
-      refuse(canners.get(0).method());
+      refuse(nearest(canners));
       return Optional.empty();
     }
     return one(open).flatMap(this::atPressure);
@@ -160,6 +160,15 @@ final class Chooser {
     }
     return row.map(
         r -> new Choice(choice.canner(), choice.pack(), r, offered, choice.printedFor()));
+  }
+
+  /** Of the methods at hand the first that the product has a table for, else the first. */
+  private Method nearest(List<Canner> canners) {
+    List<Method> methods = canners.stream().map(Canner::method).toList();
+    return methods.stream()
+        .filter(m -> book.rows(plan.product().id()).stream().anyMatch(r -> r.method() == m))
+        .findFirst()
+        .orElse(methods.get(0));
   }
 
   private void refuse(Method method) {

@@ -3,6 +3,7 @@ package jarwright.files;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -75,8 +76,13 @@ public final class OutputFolder {
 
   private static void makeFolders(Path wanted, List<Path> made) throws IOException {
     List<Path> missing = new ArrayList<>();
-    for (Path one = wanted; one != null && !Files.exists(one); one = one.getParent()) {
+    Path one = wanted.toAbsolutePath();
+    while (one != null && !Files.exists(one)) {
       missing.add(0, one);
+      one = one.getParent();
+    }
+    if (one != null && !Files.isDirectory(one)) {
+      throw new FileAlreadyExistsException(one.toString());
     }
     Files.createDirectories(wanted);
     made.addAll(missing);

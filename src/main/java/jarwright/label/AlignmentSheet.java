@@ -15,8 +15,8 @@ import java.util.Map;
 
 /**
  * The page that brings a printer into register with a label stock: the labels' outlines, rulers to
- * read the offset on, and a bar to measure the scale by. It is printed with the correction in force,
- * so that a page printed again shows what is left.
+ * read the offset on, and a bar to measure the scale by. It is printed with the correction in
+ * force, so that a page printed again shows what is left.
  */
 public final class AlignmentSheet {
   private static final String TEMPLATE = "alignment.ftl";
@@ -67,8 +67,7 @@ public final class AlignmentSheet {
     double last = first + (stock.columns() - 1) * stock.pitchX();
     double w = stock.labelWidth();
     boolean tight = stock.columns() > 1 && first < PRINTABLE;
-    return List.of(
-        point(tight ? first + w : first, y), point(tight ? last : last + w, y));
+    return List.of(point(tight ? first + w : first, y), point(tight ? last : last + w, y));
   }
 
   /** Level edges of the first column in the same way. */
@@ -78,8 +77,7 @@ public final class AlignmentSheet {
     double last = first + (stock.rows() - 1) * stock.pitchY();
     double h = stock.labelHeight();
     boolean tight = stock.rows() > 1 && first < PRINTABLE;
-    return List.of(
-        point(x, tight ? first + h : first), point(x, tight ? last : last + h));
+    return List.of(point(x, tight ? first + h : first), point(x, tight ? last : last + h));
   }
 
   private static Map<String, Object> point(double x, double y) {

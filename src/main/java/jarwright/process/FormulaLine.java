@@ -36,8 +36,7 @@ public record FormulaLine(
   /** Whether the amount may not be changed, not even a little. */
   public boolean isFixed() {
     boolean optional = note.contains("optional");
-    return !optional
-        && (isAcid() || note.contains("reduce") || note.contains("do not increase"));
+    return !optional && (isAcid() || note.contains("reduce") || note.contains("do not increase"));
   }
 
   /** So many times the amount; what is counted by the jar stays as it is. */

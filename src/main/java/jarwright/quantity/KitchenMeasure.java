@@ -20,7 +20,7 @@ final class KitchenMeasure {
           Volume.Unit.TSP);
   private static final Set<Volume.Unit> SPOONS = Set.of(Volume.Unit.TSP, Volume.Unit.TBSP);
 
-  /** Spoon sets and cup sets have these parts and no others. */
+  /** Measuring cups have these parts and no others. */
   private static final Set<BigInteger> CUP_PARTS =
       Set.of(BigInteger.ONE, BigInteger.TWO, BigInteger.valueOf(3), BigInteger.valueOf(4));
 
@@ -47,9 +47,13 @@ final class KitchenMeasure {
   }
 
   private static boolean readsAsWritten(Volume volume) {
-    boolean few =
-        !SPOONS.contains(volume.unit()) || volume.amount().compareTo(Fraction.of(PLAIN_SPOONS)) < 0;
-    return few || volume.amount().signum() <= 0;
+    Fraction amount = volume.amount();
+    if (amount.signum() <= 0 || volume.unit() == Volume.Unit.FL_OZ) {
+      return true;
+    }
+    return SPOONS.contains(volume.unit())
+        ? amount.compareTo(Fraction.of(PLAIN_SPOONS)) < 0
+        : CUP_PARTS.contains(amount.denominator());
   }
 
   /** Whole measures, and for cups the quarters or thirds that a measuring cup has. */

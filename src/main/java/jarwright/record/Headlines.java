@@ -1,15 +1,15 @@
 package jarwright.record;
 
+import jarwright.page.Wording;
+import jarwright.pantry.Doubt;
+import jarwright.pantry.Jar;
+import jarwright.pantry.Standing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import jarwright.page.Wording;
-import jarwright.pantry.Doubt;
-import jarwright.pantry.Jar;
-import jarwright.pantry.Standing;
 
 /** Words each jar's headline. Fails closed: only a sound jar in its time is called good. */
 public final class Headlines {
@@ -62,9 +62,7 @@ public final class Headlines {
   private Headline missing(Jar jar, Standing.Missing missing) {
     Headline before =
         of(new Jar(jar.id(), jar.facts(), missing.before(), jar.outcome(), jar.doubt()));
-    return before.tone() == Tone.STOP
-        ? before
-        : dated(Tone.LOOK, "missing", day(missing.since()));
+    return before.tone() == Tone.STOP ? before : dated(Tone.LOOK, "missing", day(missing.since()));
   }
 
   /** The day of packing has passed and nobody said what came of it: that is not a good jar. */
@@ -104,9 +102,7 @@ public final class Headlines {
   private Headline told(
       Tone tone, String key, String detail, Map<String, String> big, Map<String, String> small) {
     return new Headline(
-        tone,
-        words.text("record.words." + key, big),
-        words.text("record.words." + detail, small));
+        tone, words.text("record.words." + key, big), words.text("record.words." + detail, small));
   }
 
   private String date(LocalDate date) {
@@ -118,7 +114,6 @@ public final class Headlines {
   }
 
   private String time(OffsetDateTime time) {
-    return words.text(
-        "record.moment", Map.of("date", day(time), "time", CLOCK.format(time)));
+    return words.text("record.moment", Map.of("date", day(time), "time", CLOCK.format(time)));
   }
 }

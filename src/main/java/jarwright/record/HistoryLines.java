@@ -55,8 +55,7 @@ final class HistoryLines {
     Map<String, Object> line = new LinkedHashMap<>();
     line.put("number", String.valueOf(event.number()));
     line.put(
-        "when",
-        words.date("iso", event.when().toLocalDate()) + " " + CLOCK.format(event.when()));
+        "when", words.date("iso", event.when().toLocalDate()) + " " + CLOCK.format(event.when()));
     line.put("what", what(event.what()));
     line.put("jars", event.jars().equals(JarNumbers.NONE) ? "" : event.jars().toString());
     line.put("by", event.by());

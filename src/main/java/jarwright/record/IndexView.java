@@ -64,7 +64,9 @@ final class IndexView {
 
   List<Map<String, Object>> places() {
     return sections(
-        g -> g.place(), String.CASE_INSENSITIVE_ORDER.thenComparing(Comparator.naturalOrder()), p -> p);
+        g -> g.place(),
+        String.CASE_INSENSITIVE_ORDER.thenComparing(Comparator.naturalOrder()),
+        p -> p);
   }
 
   List<Map<String, Object>> months() {

@@ -48,8 +48,7 @@ final class LoadLines {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("name", words.text("record.load", Map.of("n", number)));
     view.put(
-        "jars",
-        planned.map(p -> words.count("record.jars", p.loads().get(number - 1))).orElse(""));
+        "jars", planned.map(p -> words.count("record.jars", p.loads().get(number - 1))).orElse(""));
     view.put("done", run.isPresent());
     view.put("lines", run.map(this::lines).orElse(List.of()));
     return view;

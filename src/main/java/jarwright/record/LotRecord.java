@@ -1,8 +1,8 @@
 package jarwright.record;
 
 import jarwright.batch.BatchRecord;
-import jarwright.pantry.Lot;
 import jarwright.pantry.LedgerEvent;
+import jarwright.pantry.Lot;
 import java.util.List;
 import java.util.Optional;
 

@@ -30,7 +30,8 @@ final class LotView {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("product", product(lot));
     view.put("pack", word("pack." + facts.pack(), facts.pack()));
-    view.put("jar", JarSize.named(facts.jar()).map(j -> words.count("jar." + j, 1)).orElse(facts.jar()));
+    view.put(
+        "jar", JarSize.named(facts.jar()).map(j -> words.count("jar." + j, 1)).orElse(facts.jar()));
     view.put("lot", lot.code().toString());
     view.put("packed", facts.packed().map(LocalDate::toString).orElse(""));
     view.put("useBy", facts.useBy().map(LocalDate::toString).orElse(""));

@@ -49,9 +49,7 @@ final class ProcessFacts {
     process.tested().pressure().ifPresent(p -> add("pressure", p.text(style)));
     add("altitude", process.altitude().text(style));
     add("band", band(process.band()));
-    process
-        .printedFor()
-        .ifPresent(j -> add("printed-for", words.count("jar." + j, 1)));
+    process.printedFor().ifPresent(j -> add("printed-for", words.count("jar." + j, 1)));
     process.sterilise().ifPresent(m -> add("sterile", minutes(m)));
     BatchRecord.Additions additions = record.additions();
     additions

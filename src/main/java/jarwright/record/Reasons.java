@@ -22,8 +22,7 @@ final class Reasons {
   /**
    * @param rules a rule by the name that the ledger remembers
    */
-  Reasons(
-      Wording words, Function<String, Optional<VerdictRule>> rules, OffsetDateTime now) {
+  Reasons(Wording words, Function<String, Optional<VerdictRule>> rules, OffsetDateTime now) {
     this.words = words;
     this.rules = rules;
     this.now = now;
@@ -48,15 +47,13 @@ final class Reasons {
     Standing standing = jar.standing();
     boolean late = !jar.standingAt(now).kind().equals(standing.kind());
     if (late && standing instanceof Standing.InRefrigerator cold) {
-      reasons.add(
-          plain("record.why.cold-late", "date", words.date("long", cold.eatBy())));
+      reasons.add(plain("record.why.cold-late", "date", words.date("long", cold.eatBy())));
     }
     if (late && standing instanceof Standing.ToRecan recan) {
       reasons.add(plain("record.why.recan-late", "date", day(recan.by())));
     }
     if (standing instanceof Standing.Tossed tossed) {
-      reasons.add(
-          plain("record.why.tossed", "why", tossed.why().isEmpty() ? "–" : tossed.why()));
+      reasons.add(plain("record.why.tossed", "why", tossed.why().isEmpty() ? "–" : tossed.why()));
     }
     jar.outcome().ifPresent(o -> o.because().forEach(id -> reasons.add(ruled(id))));
     if (reasons.isEmpty() && standing instanceof Standing.ToThrowAway) {

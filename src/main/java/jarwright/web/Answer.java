@@ -13,6 +13,7 @@ import java.util.Map;
  *
  * @param more headers besides those that every answer has
  */
+@SuppressWarnings("ArrayRecordComponent") // bytes on their way out, never compared
 record Answer(int status, byte[] body, Map<String, String> more) {
   static Answer page(int status, byte[] body) {
     return new Answer(status, body, Map.of());

@@ -86,7 +86,10 @@ final class Door implements HttpHandler {
     if (request.isPost()) {
       // All browsers say where a form comes from, and pages of other sites cannot say otherwise.
       boolean ownPage =
-          request.origin().filter(o -> o.equalsIgnoreCase("http://" + request.host().get())).isPresent();
+          request
+              .origin()
+              .filter(o -> o.equalsIgnoreCase("http://" + request.host().get()))
+              .isPresent();
       boolean sameSite = request.site().map(s -> s.equals("same-origin")).orElse(true);
       if (!ownPage || !sameSite || !visitors.isToken(request.mark(), request.field("token"))) {
         throw new Bad(403);

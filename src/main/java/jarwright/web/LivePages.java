@@ -59,8 +59,7 @@ final class LivePages {
     Sheet sheet = pages(now).jar(record, jar, SiteLinks.SERVED);
     Map<String, Object> view = new LinkedHashMap<>(sheet.view());
     view.put("actions", actions(stock.pantry(), jar, forms, now));
-    return print(
-        new Sheet(sheet.template(), view, sheet.paper(), sheet.words(), sheet.about()));
+    return print(new Sheet(sheet.template(), view, sheet.paper(), sheet.words(), sheet.about()));
   }
 
   private static Map<String, Object> actions(
@@ -142,8 +141,7 @@ final class LivePages {
     return new RecordPages(words, manner, now);
   }
 
-  private Sheet sheet(
-      String template, Map<String, Object> view, String title, OffsetDateTime now) {
+  private Sheet sheet(String template, Map<String, Object> view, String title, OffsetDateTime now) {
     return new Sheet(
         template,
         view,

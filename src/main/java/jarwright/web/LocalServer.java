@@ -1,6 +1,9 @@
 package jarwright.web;
 
 import com.sun.net.httpserver.HttpServer;
+import jarwright.page.Wording;
+import jarwright.record.RecordPages;
+import jarwright.render.Printer;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -14,9 +17,6 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import jarwright.page.Wording;
-import jarwright.record.RecordPages;
-import jarwright.render.Printer;
 
 /** The pages on the JDK's own HTTP server, until it is closed. */
 public final class LocalServer implements AutoCloseable {
@@ -33,14 +33,11 @@ public final class LocalServer implements AutoCloseable {
    * @param lan whether callers from the household's network are, not from this computer alone
    * @param code what changes over it take; empty where nothing does
    * @param isPrivate whether reading takes the code as well
-   * @param names by which the server may be called besides its addresses, as {@code pantry.lan:8080}
+   * @param names by which the server may be called besides its addresses, as {@code
+   *     pantry.lan:8080}
    */
   public record Access(
-      int port,
-      boolean lan,
-      Optional<HouseholdCode> code,
-      boolean isPrivate,
-      Set<String> names) {
+      int port, boolean lan, Optional<HouseholdCode> code, boolean isPrivate, Set<String> names) {
     public Access {
       names = Set.copyOf(names);
       if (code.isEmpty() && (lan || isPrivate)) {
@@ -101,10 +98,8 @@ public final class LocalServer implements AutoCloseable {
         new Reception.Rights(access.code().map(Guesses::new), access.isPrivate());
     Reception reception = new Reception(household, pages, visitors, rights);
     Clock clock = making.clock();
-    Supplier<OffsetDateTime> now =
-        () -> clock.instant().atZone(clock.getZone()).toOffsetDateTime();
-    return new Door(
-        new Hosts(port, access.names()), visitors, reception, pages, now, making.log());
+    Supplier<OffsetDateTime> now = () -> clock.instant().atZone(clock.getZone()).toOffsetDateTime();
+    return new Door(new Hosts(port, access.names()), visitors, reception, pages, now, making.log());
   }
 
   private static Thread thread(Runnable work) {

@@ -93,8 +93,7 @@ final class Reception {
     return record(act.jar(), step.get(), by, now);
   }
 
-  private Answer record(JarId jar, JarStep step, String by, OffsetDateTime now)
-      throws IOException {
+  private Answer record(JarId jar, JarStep step, String by, OffsetDateTime now) throws IOException {
     String page = "/" + jar;
     try {
       household.record(jar, step, now, by);
@@ -113,7 +112,10 @@ final class Reception {
       return askForCode(request, "/", now);
     }
     String to = ownPath(request.field("to"));
-    return switch (rights.guesses().get().look(request.field("code"), request.caller(), now.toInstant())) {
+    return switch (rights
+        .guesses()
+        .get()
+        .look(request.field("code"), request.caller(), now.toInstant())) {
       case RIGHT -> Answer.seeOther(to).with("Set-Cookie", cookie(visitors.welcome()));
       case WRONG -> codePage(request, 403, to, "web.code-wrong", now);
       case LATER ->
@@ -123,11 +125,11 @@ final class Reception {
   }
 
   private Answer askForCode(Request request, String to, OffsetDateTime now) {
-    return codePage(request, request.isPost() || rights.isPrivate() ? 403 : 200, ownPath(to), "", now);
+    return codePage(
+        request, request.isPost() || rights.isPrivate() ? 403 : 200, ownPath(to), "", now);
   }
 
-  private Answer codePage(
-      Request request, int status, String to, String said, OffsetDateTime now) {
+  private Answer codePage(Request request, int status, String to, String said, OffsetDateTime now) {
     Marked marked = marked(request);
     return marked.onto(Answer.page(status, pages.code(to, marked.forms(), said, now)));
   }
@@ -140,7 +142,9 @@ final class Reception {
   private static String ownPath(String path) {
     Route route = Route.of(path);
     boolean isPage =
-        route instanceof Route.Index || route instanceof Route.OfLot || route instanceof Route.OfJar;
+        route instanceof Route.Index
+            || route instanceof Route.OfLot
+            || route instanceof Route.OfJar;
     return isPage ? path : "/";
   }
 

@@ -110,7 +110,7 @@ record Request(
     Map<String, String> form = new LinkedHashMap<>();
     for (String pair : new String(bytes, StandardCharsets.UTF_8).split("&")) {
       String[] parts = pair.split("=", 2);
-      if (parts.length == 2 && form.put(decoded(parts[0]), decoded(parts[1])) != null
+      if ((parts.length == 2 && form.put(decoded(parts[0]), decoded(parts[1])) != null)
           || form.size() > MOST_FIELDS) {
         throw new Bad(400);
       }

@@ -48,7 +48,6 @@ public final class Site {
 
   private void put(Map<String, byte[]> files, String folder, Page page) {
     int depth = (int) folder.chars().filter(c -> c == '/').count();
-    files.put(
-        folder + INDEX, printer.html(page.sheet(new SiteLinks("../".repeat(depth), INDEX))));
+    files.put(folder + INDEX, printer.html(page.sheet(new SiteLinks("../".repeat(depth), INDEX))));
   }
 }

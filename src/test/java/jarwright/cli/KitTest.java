@@ -1,0 +1,193 @@
+package jarwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The main job, run as a user runs it, but in this JVM and with a clock of its own. */
+class KitTest {
+  private static final Clock NOON =
+      Clock.fixed(Instant.parse("2026-08-24T12:00:00Z"), ZoneOffset.UTC);
+  private static final List<String> FILES =
+      List.of(
+          "checklist.pdf",
+          "day.pdf",
+          "kit.json",
+          "labels.pdf",
+          "records/260824A-T.html",
+          "records/260824B-R.html",
+          "records/index.html",
+          "shelf.pdf");
+
+  @TempDir Path folder;
+
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private int run(String... args) {
+    out.reset();
+    err.reset();
+    Surroundings here =
+        new Surroundings(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            NOON,
+            folder,
+            Map.of());
+    return new Program(here).run(args);
+  }
+
+  private String told() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+
+  private static String sample(String name) {
+    return Path.of("samples", name).toAbsolutePath().toString();
+  }
+
+  private static Map<String, byte[]> read(Path kit) throws IOException {
+    Map<String, byte[]> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(kit)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        files.put(kit.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+      }
+    }
+    return files;
+  }
+
+  private Path plan(String text) throws IOException {
+    return Files.writeString(folder.resolve("plan.yaml"), text);
+  }
+
+  private long filesIn(String name) throws IOException {
+    Path there = folder.resolve(name);
+    if (!Files.exists(there)) {
+      return 0;
+    }
+    try (Stream<Path> all = Files.walk(there)) {
+      return all.filter(Files::isRegularFile).count();
+    }
+  }
+
+  @Test
+  void writesTheWholeKitBesideThePlansName() throws IOException {
+    assertEquals(0, run("kit", sample("plum-day.yaml")), told());
+    assertEquals(FILES, List.copyOf(read(folder.resolve("print/plum-day")).keySet()));
+    assertTrue(Files.exists(folder.resolve("pantry/batches/260824A-T.yaml")));
+  }
+
+  @Test
+  void samePlanGivesTheSameBytesAndTheSameLotsTwice() throws IOException {
+    assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "one"), told());
+    byte[] ledger = Files.readAllBytes(folder.resolve("pantry/ledger.csv"));
+    assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "two"), told());
+    Map<String, byte[]> first = read(folder.resolve("one"));
+    Map<String, byte[]> second = read(folder.resolve("two"));
+    assertEquals(first.keySet(), second.keySet());
+    first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
+    assertArrayEquals(ledger, Files.readAllBytes(folder.resolve("pantry/ledger.csv")));
+  }
+
+  /** AIB 539 (2015) p. 2-22 and p. 3-10, band 1,001 to 3,000 ft. */
+  @Test
+  void printsTheTestedMinutesOnPaper() throws IOException {
+    assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "kit"), told());
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("kit/checklist.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(pdf);
+      assertTrue(text.contains("30") && text.contains("45"), text);
+      assertTrue(text.contains("AIB 539 (2015) p. 2-22"), text);
+      assertTrue(text.contains("AIB 539 (2015) p. 3-10"), text);
+    }
+  }
+
+  @Test
+  void everySampleWorks() {
+    assertEquals(0, run("kit", sample("bean-day.yaml")), told());
+    assertEquals(
+        0, run("kit", sample("market-week.csv"), "--kitchen", sample("kitchen.yaml")), told());
+    assertEquals(0, run("check", sample("bean-day.yaml")), told());
+    assertEquals(0, run("day", sample("plum-day.yaml"), "--format", "json"), told());
+  }
+
+  @Test
+  void tellsThreeMistakesInOnePlanTogetherAndWritesNothing() throws IOException {
+    Path plan =
+        plan(
+            """
+            kitchen:
+              altitude: 420 m
+              canners:
+                - name: big pot
+                  method: boiling-water
+            batches:
+              - product: plums-halved-or-whole
+                pack: raw
+                jar: quarts
+                jars: 14
+                date: 2026-08-24
+              - product: tomatoes-whole-in-water
+                pack: raw
+                jar: pint
+                jars: 9
+                date: 2026-08-24
+              - product: beans-snap-italian
+                pack: hot
+                jar: pint
+                jars: 9
+                date: 2026-08-24
+            """);
+    assertEquals(1, run("kit", plan.toString()));
+    String told = told();
+    assertTrue(told.contains("plan.yaml:9:"), told);
+    assertTrue(told.contains("did you mean quart?"), told);
+    assertTrue(told.contains("needs acid in every jar"), told);
+    assertTrue(told.contains("no tested boiling-water process"), told);
+    assertEquals(0, filesIn("print") + filesIn("pantry"));
+  }
+
+  @Test
+  void refusesAnAltitudeWithoutItsUnit() throws IOException {
+    Path plan = plan("kitchen:\n  altitude: 420\nbatches:\n  - product: figs\n");
+    assertEquals(1, run("kit", plan.toString()));
+    assertTrue(told().contains("an altitude needs a number and a unit"), told());
+    assertEquals(0, filesIn("print") + filesIn("pantry"));
+  }
+
+  @Test
+  void namesTheNearestCommandAndTheRightUse() {
+    assertEquals(2, run("kitt", "x"));
+    assertTrue(told().contains("did you mean kit?"), told());
+    assertEquals(2, run("kit"));
+    assertEquals(0, run("--help"));
+    assertTrue(out.toString(StandardCharsets.UTF_8).contains("jarwright kit"));
+  }
+
+  @Test
+  void aFileThatIsNotThereOrAFolderThatCannotBeWrittenIsExitThree() throws IOException {
+    assertEquals(3, run("kit", "no-such-plan.yaml"));
+    assertFalse(told().contains("Exception"), told());
+    Files.writeString(folder.resolve("taken"), "a file");
+    assertEquals(3, run("kit", sample("plum-day.yaml"), "-o", "taken"));
+    assertFalse(told().contains("Exception"), told());
+  }
+}
