@@ -3,7 +3,7 @@
   paper      w, h in mm
   batches    list of:
     product, name, kinds   the whole name; the name and the list of kinds in brackets, which may be empty
-    pack, jars, jarsOfSize, method, pressure (yes/no), loads, source, household
+    pack, jars, jarsOfSize, method, pressure (yes/no), loads, source
     dated, and if so lot, date, useBy
     altitude  kitchen, band (main, also), kitchenFeet, fromFeet, toFeet (0: no upper end), ticks (feet, label)
     formula   lines (ingredient, main, also, note, fixed), may be empty; and if not made, yield
@@ -196,12 +196,13 @@
   <header size="11.5" leading="1.15">
     <columns widths="* 34" gap="4" around="0">
       <column><para before="0" after="0" size="13.5" b="yes" leading="1.12">${b.name}</para></column>
-      <column align="right"><para before="0" after="0" size="13.5" b="yes" leading="1.12">${word("foot.page")} <page/> ${word("foot.of")} <pages/></para></column>
+      <column align="right"><para before="0" after="0" size="13.5" b="yes" leading="1.12">${word("head.side")} <page/> ${word("head.of")} <pages/></para></column>
     </columns>
     <columns widths="* 42" gap="4" around="0">
       <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method} · ${b.altitude.band.main}</column>
-      <column align="right"><#if b.dated>${b.lot} · </#if>${word("foot.source", {"source": b.source})}</column>
+      <column align="right">${b.source}</column>
     </columns>
+    <#if b.dated><para before="0" after="0">${word("head.dated", {"lot": b.lot, "date": b.date, "useBy": b.useBy})}</para></#if>
     <rule line="2.2" around="0.6"/>
   </header>
   <body>

@@ -40,7 +40,6 @@ public final class BatchView {
         "altitude",
         new AltitudeView(batch.row().band(), batch.kitchen().altitude(), words, units).view());
     view.put("source", batch.row().source().place());
-    view.put("household", batch.kitchen().household());
     view.put("notes", ClockNotes.of(batch, words));
     view.put("doubts", DoubtView.of(words, units));
     view.put(

@@ -98,8 +98,8 @@ public final class PlannedBatch {
     return this;
   }
 
-  public PlannedBatch pressure(GaugePressure psi) {
-    pressure = Optional.of(psi);
+  public PlannedBatch pressure(Optional<GaugePressure> held) {
+    pressure = held;
     return this;
   }
 

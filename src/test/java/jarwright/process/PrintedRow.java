@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A line of process-times.csv as a plain split at its commas gives it: the tests' own reading. */
-record PrintedRow(
+public record PrintedRow(
     String product,
     String method,
     String pack,
@@ -20,7 +20,7 @@ record PrintedRow(
   /** Stands for a cell without minutes. */
   private static final int NONE = -1;
 
-  static List<PrintedRow> all() {
+  public static List<PrintedRow> all() {
     try (InputStream in =
         PrintedRow.class.getResourceAsStream("/jarwright/process/process-times.csv")) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -54,7 +54,7 @@ record PrintedRow(
     return Math.max(0, feet) >= from && feet <= to;
   }
 
-  boolean isTested() {
+  public boolean isTested() {
     return minutes != NONE;
   }
 }
