@@ -35,13 +35,12 @@ record Use(int load, Moment moment, int offset, int minutes, int resource, int a
     }
   }
 
-  /** Everything that a load takes. */
+  /** Everything that a load takes; what hangs on one moment never overlaps on one resource. */
   static List<Use> of(int load, LoadWork w) {
     List<Use> uses = new ArrayList<>();
     add(uses, load, Moment.PREPARE, 0, w.prepare(), HANDS, w.prepareHands());
     add(uses, load, Moment.PREPARE, 0, w.prepare(), POTS, w.preparePots());
-    add(uses, load, Moment.FILL, -w.heatJars(), w.heatJars() + w.fill(), POTS, w.jarPots());
-    add(uses, load, Moment.FILL, -w.heatFood(), w.heatFood() + w.fill(), POTS, 1);
+    addPots(uses, load, w);
     add(uses, load, Moment.FILL, -w.heatFood(), w.heatFood(), HANDS, w.foodHands());
     add(uses, load, Moment.FILL, 0, w.fill(), HANDS, w.fillHands());
     add(uses, load, Moment.LOAD, 0, w.load(), HANDS, 1);
@@ -49,6 +48,14 @@ record Use(int load, Moment moment, int offset, int minutes, int resource, int a
     int canner = FIRST_CANNER + w.canner();
     add(uses, load, Moment.LOAD, 0, w.inCanner() + w.refill(), canner, 1);
     return uses;
+  }
+
+  /** First the pot that takes longer alone, then both until all is filled. */
+  private static void addPots(List<Use> uses, int load, LoadWork w) {
+    int alone = w.heatJars() > w.heatFood() ? w.jarPots() : 1;
+    int both = Math.min(w.heatJars(), w.heatFood());
+    add(uses, load, Moment.FILL, -w.heat(), w.heat() - both, POTS, alone);
+    add(uses, load, Moment.FILL, -both, both + w.fill(), POTS, w.jarPots() + 1);
   }
 
   private static void add(

@@ -118,6 +118,19 @@ final class Galley {
     return offsets[to] - offsets[from];
   }
 
+  /** The width of the widest stretch without a space, at scale 1. */
+  double widestWord() {
+    double widest = 0;
+    int from = 0;
+    for (int i = 0; i <= text.length(); i++) {
+      if (i == text.length() || Character.isWhitespace(text.charAt(i))) {
+        widest = Math.max(widest, width(from, i));
+        from = i + 1;
+      }
+    }
+    return widest;
+  }
+
   /** The width of a hyphen after character {@code i - 1}, at scale 1. */
   double hyphenWidth(int i) {
     return pieceAt(i - 1) instanceof Piece.Words words ? words.face().width('-') * words.size() : 0;

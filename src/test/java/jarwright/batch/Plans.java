@@ -16,6 +16,7 @@ import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.process.Pack;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Fraction;
 import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
 import jarwright.quantity.Mass;
@@ -103,6 +104,7 @@ final class Plans {
         Optional.empty(),
         Length.millimetres(0),
         Length.millimetres(0),
+        Fraction.ONE,
         Optional.empty(),
         Integer.parseInt(keys.get("months")),
         OptionalInt.empty(),

@@ -26,11 +26,16 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
 /**
- * Prints a checklist for every row of the process table, reads the paper back with another library
+ * Prints a checklist for rows of the process table, reads the paper back with another library
  * and compares it with the text of the tables, which is cut up here once more by plain means.
  */
 class ChecklistSweepTest {
   private static final int SHEETS_IN_A_PDF = 40;
+  private static final int ROWS = 1_571;
+
+  /** Every so many rows are printed; the profile {@code sweep} prints all. */
+  private static final int STEP = Integer.getInteger("sweep.sheets", 8);
+
   private static final Map<String, CSVRecord> PRODUCTS = products();
 
   private static final Pattern CLOCK =
@@ -60,9 +65,9 @@ class ChecklistSweepTest {
   }
 
   @Test
-  void everyRowOfTheTableIsOnPaperAsItIsPrinted() {
+  void theRowsOfTheTableAreOnPaperAsTheyArePrinted() {
     List<Sheet> sheets = sheets();
-    assertEquals(1_571, sheets.stream().map(Sheet::row).distinct().count());
+    assertEquals((ROWS + STEP - 1) / STEP, sheets.stream().map(Sheet::row).distinct().count());
     for (int from = 0; from < sheets.size(); from += SHEETS_IN_A_PDF) {
       List<Sheet> some = sheets.subList(from, Math.min(from + SHEETS_IN_A_PDF, sheets.size()));
       PlannedBatch[] batches = some.stream().map(Sheet::batch).toArray(PlannedBatch[]::new);
@@ -75,14 +80,15 @@ class ChecklistSweepTest {
   }
 
   private static List<Sheet> sheets() {
-    return PrintedRow.all().stream()
-        .filter(PrintedRow::isTested)
-        .flatMap(
-            row ->
-                Stream.of(Pack.RAW, Pack.HOT)
-                    .filter(p -> row.isFor(p.id()))
-                    .map(p -> new Sheet(row, p)))
-        .toList();
+    List<PrintedRow> tested = PrintedRow.all().stream().filter(PrintedRow::isTested).toList();
+    List<Sheet> sheets = new ArrayList<>();
+    for (int i = 0; i < tested.size(); i += STEP) {
+      PrintedRow row = tested.get(i);
+      Stream.of(Pack.RAW, Pack.HOT)
+          .filter(p -> row.isFor(p.id()))
+          .forEach(p -> sheets.add(new Sheet(row, p)));
+    }
+    return sheets;
   }
 
   /** The words of each batch's sides together. */

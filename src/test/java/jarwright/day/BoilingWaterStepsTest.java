@@ -81,8 +81,7 @@ class BoilingWaterStepsTest {
     List<String> fill =
         section(
             "fill",
-            PlannedBatch.of(
-                    "tomatoes-whole-in-water", Method.BOILING_WATER, Pack.RAW, JarSize.PINT)
+            PlannedBatch.of("tomatoes-whole-in-water", Method.BOILING_WATER, Pack.RAW, JarSize.PINT)
                 .acid(AcidKind.CITRIC_ACID)
                 .salted());
     assertEquals(
@@ -128,8 +127,7 @@ class BoilingWaterStepsTest {
   void measuredWaterIsToldInsteadOfTheRule() {
     Figure water = new Figure("7 quarts", "6.6 L");
     assertEquals(
-        "- Put in rack and water [7 quarts (6.6 L)]",
-        section("jars", plums().water(water)).get(0));
+        "- Put in rack and water [7 quarts (6.6 L)]", section("jars", plums().water(water)).get(0));
   }
 
   @Test

@@ -68,7 +68,14 @@ class EveryChecklistTest {
       List<String> ids = sections.stream().map(Section::id).distinct().toList();
       List<String> order =
           Stream.of(
-                  "ahead", "before", "jars", "produce", "fill", "canner", "clock", "out",
+                  "ahead",
+                  "before",
+                  "jars",
+                  "produce",
+                  "fill",
+                  "canner",
+                  "clock",
+                  "out",
                   "next-day")
               .filter(ids::contains)
               .toList();

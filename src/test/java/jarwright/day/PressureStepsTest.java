@@ -58,8 +58,7 @@ class PressureStepsTest {
   @Test
   void aWeightedGaugeIsHeardAndNotRead() {
     List<Section> chicken =
-        PlannedBatch.of(
-                "chicken-or-rabbit-bone-in", Method.WEIGHTED_GAUGE, Pack.RAW, JarSize.QUART)
+        PlannedBatch.of("chicken-or-rabbit-bone-in", Method.WEIGHTED_GAUGE, Pack.RAW, JarSize.QUART)
             .at("1200 ft")
             .sections();
     assertTrue(

@@ -17,6 +17,7 @@ import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.TableRow;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
 import java.time.LocalDate;
@@ -42,6 +43,7 @@ final class EveryProduct {
           Optional.empty(),
           Length.millimetres(0),
           Length.millimetres(0),
+          Fraction.ONE,
           Optional.empty(),
           12,
           OptionalInt.empty(),

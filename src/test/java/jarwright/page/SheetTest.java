@@ -77,6 +77,6 @@ class SheetTest {
     var far = assertThrows(IllegalArgumentException.class, () -> new Registration(11, 0, 1));
     assertEquals("sheet offset 11.0, 0.0 mm; from -10 to 10 mm can be", far.getMessage());
     var large = assertThrows(IllegalArgumentException.class, () -> new Registration(0, 0, 1.03));
-    assertEquals("sheet scale 1.03; from 0.98 to 1.02 can be", large.getMessage());
+    assertEquals("sheet scale 1.03; from 98 to 102 percent can be", large.getMessage());
   }
 }

@@ -1,0 +1,117 @@
+package jarwright.files;
+
+import jarwright.lot.JarId;
+import jarwright.lot.LotCode;
+import jarwright.pantry.JarNumbers;
+import jarwright.pantry.Ticked;
+import jarwright.quantity.GaugePressure;
+import java.time.DateTimeException;
+import java.time.LocalTime;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Understands the cells of tables that tell of jars, as people and spreadsheets write them. */
+final class RecordWords {
+  private static final Pattern TIME =
+      Pattern.compile("(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:\\s*([ap])\\.?m\\.?)?");
+  private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?(?:E[+-]?\\d+)?");
+  private static final Pattern PLAIN_PSI = Pattern.compile("\\d+(?:\\.\\d+)?");
+
+  private static final int HALF_DAY = 12;
+
+  private final Fields fields;
+
+  RecordWords(Fields fields) {
+    this.fields = fields;
+  }
+
+  /** Reads a cell; empty where nothing stands there or it cannot be read, which is told. */
+  <T> Optional<T> read(String key, Function<String, T> reader, String remedy) {
+    return fields
+        .text(key)
+        .flatMap(
+            text -> {
+              try {
+                return Optional.of(reader.apply(text));
+              } catch (IllegalArgumentException e) {
+                fields.problem(key, e.getMessage(), remedy);
+                return Optional.empty();
+              }
+            });
+  }
+
+  Optional<LotCode> lot(String key) {
+    Optional<String> text = fields.text(key);
+    // 260824E-5 is a power of ten to a spreadsheet.
+    boolean number = text.filter(t -> NUMBER.matcher(t).matches()).isPresent();
+    String remedy =
+        number
+            ? "a spreadsheet took the lot for a number: make the column text and type it again"
+            : "copy it from the label, as 260824A-K";
+    return read(key, LotCode::parse, remedy);
+  }
+
+  /** {@code 1-7, 9}, {@code none}, or one whole code such as {@code 260824A-K/03}. */
+  Optional<JarNumbers> jars(String key) {
+    return read(
+        key,
+        text ->
+            text.contains("/") ? JarNumbers.of(JarId.parse(text).number()) : JarNumbers.parse(text),
+        "write them like 1..7, 9 or none; a spreadsheet makes dates of 1-7");
+  }
+
+  /** The lot that a whole jar code in the cell names. */
+  Optional<LotCode> lotOfJar(String key) {
+    return fields
+        .text(key)
+        .filter(t -> t.contains("/"))
+        .flatMap(t -> read(key, c -> JarId.parse(c).lot(), "copy it from the label"));
+  }
+
+  /** Blank where nothing stands there, or a question mark. */
+  Ticked ticked(String key) {
+    return read(key, Ticked::parse, "write yes, no, or ? if nobody knows").orElse(Ticked.BLANK);
+  }
+
+  /** A time of day, to the second; 8:30, 08:30, 20:30:00 and 8:30 PM. */
+  Optional<LocalTime> time(String key) {
+    return fields
+        .text(key)
+        .filter(t -> !t.equals("?"))
+        .flatMap(t -> read(key, RecordWords::timeOfDay, "write it like 08:30 or 17:45"));
+  }
+
+  private static LocalTime timeOfDay(String text) {
+    Matcher time = TIME.matcher(text.strip().toLowerCase(Locale.ROOT));
+    IllegalArgumentException none =
+        new IllegalArgumentException("\"" + Fields.shown(text) + "\" is no time of day");
+    if (!time.matches()) {
+      throw none;
+    }
+    int hour = Integer.parseInt(time.group(1));
+    if (time.group(4) != null) {
+      if (hour < 1 || hour > HALF_DAY) {
+        throw none;
+      }
+      hour = hour % HALF_DAY + (time.group(4).equals("p") ? HALF_DAY : 0);
+    }
+    int second = time.group(3) == null ? 0 : Integer.parseInt(time.group(3));
+    try {
+      return LocalTime.of(hour, Integer.parseInt(time.group(2)), second);
+    } catch (DateTimeException e) {
+      none.initCause(e);
+      throw none;
+    }
+  }
+
+  /** A pressure; a plain number is in psi, as the gauge of the tables. */
+  Optional<GaugePressure> pressure(String key) {
+    return fields.amount(
+        key,
+        t -> GaugePressure.parse(PLAIN_PSI.matcher(t.strip()).matches() ? t + " psi" : t),
+        "11 or 76 kPa");
+  }
+}
