@@ -182,7 +182,7 @@
 <#assign x = across + 3, w = 7>
 <rect x="${x}" y="0" w="${w}" h="${down}" line="0.8"/>
 <#assign upper = (a.toFeet == 0)?then(0, at(a.toFeet)), lower = at((a.fromFeet == 0)?then(0, a.fromFeet - 1)), here = at(a.kitchenFeet)>
-<#list a.ticks as t><line x1="${x}" y1="${at(t.feet)}" x2="${x + 1.6}" y2="${at(t.feet)}" line="0.8"/><text x="${x + w - 0.6}" y="${at(t.feet) - 0.7}" align="right" size="7.5">${t.label}</text></#list>
+<#list a.ticks as t><#if t.feet lt a.fromFeet - 1 || (a.toFeet gt 0 && t.feet gte a.toFeet)><line x1="${x}" y1="${at(t.feet)}" x2="${x + 1.6}" y2="${at(t.feet)}" line="0.8"/><text x="${x + w - 0.6}" y="${at(t.feet) - 0.7}" align="right" size="7.5">${t.label}</text></#if></#list>
 <rect x="${x}" y="${upper}" w="${w}" h="${lower - upper}" fill="black"/>
 <polygon points="${x - 2.4},${here - 1.5} ${x - 0.3},${here} ${x - 2.4},${here + 1.5}" fill="black"/>
 <text x="${x}" y="${upper + 1}" w="${w}" h="${lower - upper - 2}" turn="90" size="13" min="7" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text>

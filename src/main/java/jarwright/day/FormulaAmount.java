@@ -40,7 +40,8 @@ public final class FormulaAmount {
     String number =
         line.least().equals(line.most())
             ? line.most().toString()
-            : words.text("range", Map.of("from", line.least(), "to", line.most()));
+            : words.text(
+                "range", Map.of("from", line.least().toString(), "to", line.most().toString()));
     return Figure.of(words.text(key, Map.of("n", number)));
   }
 

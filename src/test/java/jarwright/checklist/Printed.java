@@ -30,7 +30,24 @@ final class Printed {
   }
 
   static byte[] pdf(PaperSize paper, boolean large, PlannedBatch... batches) {
-    List<Map<String, Object>> views = Stream.of(batches).map(Printed::view).toList();
+    return pdf(paper, large, Stream.of(batches).map(Printed::view).toList());
+  }
+
+  static byte[] pdf(PlannedBatch batch) {
+    return pdf(PaperSize.LETTER, false, batch);
+  }
+
+  /** A sheet that is used once. */
+  static byte[] dated(PlannedBatch planned) {
+    Batch batch = planned.batch();
+    Map<String, Object> view =
+        new BatchView(batch, batch.product().name(), PlannedBatch.WORDS, english -> english)
+            .dated()
+            .with(planned.sections());
+    return pdf(PaperSize.LETTER, false, List.of(view));
+  }
+
+  private static byte[] pdf(PaperSize paper, boolean large, List<Map<String, Object>> views) {
     Sheet sheet = ChecklistSheet.of(views, paper, PlannedBatch.WORDS, PlannedBatch.DAY, large);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
@@ -39,10 +56,6 @@ final class Printed {
       throw new UncheckedIOException(e);
     }
     return out.toByteArray();
-  }
-
-  static byte[] pdf(PlannedBatch batch) {
-    return pdf(PaperSize.LETTER, false, batch);
   }
 
   static PDDocument read(byte[] pdf) {

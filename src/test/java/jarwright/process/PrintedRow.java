@@ -45,7 +45,7 @@ public record PrintedRow(
             : Optional.of(GaugePressure.psi(Integer.parseInt(cells[8]))));
   }
 
-  boolean isFor(String asked) {
+  public boolean isFor(String asked) {
     return pack.equals(asked) || pack.equals("raw-or-hot");
   }
 
