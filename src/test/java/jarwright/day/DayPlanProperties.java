@@ -88,7 +88,7 @@ class DayPlanProperties {
       assertTrue(one.hands().stream().allMatch(h -> h >= 1 && h <= day.hands()));
       assertTrue(one.burner().isEmpty() || one.burner().getAsInt() <= day.burners());
       for (Task other : day.tasks()) {
-        if (one != other && one.start() < other.end() && other.start() < one.end()) {
+        if (!one.equals(other) && one.start() < other.end() && other.start() < one.end()) {
           List<Integer> both = new ArrayList<>(one.hands());
           both.retainAll(other.hands());
           assertEquals(List.of(), both, one + " and " + other);

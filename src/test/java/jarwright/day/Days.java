@@ -21,6 +21,7 @@ import jarwright.process.Method;
 import jarwright.process.Pack;
 import jarwright.process.ProcessBook;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
 import java.io.IOException;
@@ -81,6 +82,7 @@ final class Days {
         Optional.empty(),
         none,
         none,
+        Fraction.ONE,
         Optional.empty(),
         12,
         burners == 0 ? OptionalInt.empty() : OptionalInt.of(burners),
