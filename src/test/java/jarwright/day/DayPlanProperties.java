@@ -42,7 +42,7 @@ class DayPlanProperties {
     return Days.kitchen(burners, Days.ZONE, Days.POT, Days.SECOND_POT, Days.DIAL);
   }
 
-  @Property(tries = 150)
+  @Property(tries = 60)
   void everyDayKeepsToTheKitchen(
       @ForAll @Size(min = 1, max = 3) List<@From("wishes") Wish> wishes,
       @ForAll @IntRange(min = 4, max = 6) int burners) {
@@ -60,7 +60,7 @@ class DayPlanProperties {
   }
 
   /** The one thing that no plan may touch. */
-  @Property(tries = 150)
+  @Property(tries = 60)
   void processMinutesAreExactlyTheTestedOnes(
       @ForAll @Size(min = 1, max = 3) List<@From("wishes") Wish> wishes) {
     DayPlan day = Days.day(kitchen(6), wishes.toArray(new Wish[0]));
@@ -116,7 +116,9 @@ class DayPlanProperties {
     for (Task task : tasks) {
       switch (task.kind()) {
         case HEAT_JARS, STERILISE_JARS, HEAT_LIQUID, COOK ->
-            assertTrue(task.end() <= fill.start() && task.burnerUntil() == fill.end());
+            assertTrue(
+                task.end() <= fill.start()
+                    && (task.burner().isEmpty() || task.burnerUntil() == fill.end()));
         case PREHEAT, REFILL ->
             assertTrue(task.end() <= load.start() && task.burnerUntil() == load.start());
         default -> {}
