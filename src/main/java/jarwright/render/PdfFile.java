@@ -109,8 +109,7 @@ final class PdfFile {
 
   /** Sixteen bytes that differ where the content does (FNV-1a, twice with other seeds). */
   private static byte[] identifier(Sheet sheet, String text) {
-    char[] all =
-        (sheet.template() + sheet.about() + sheet.words().language() + text).toCharArray();
+    char[] all = (sheet.template() + sheet.about() + sheet.words().language() + text).toCharArray();
     long first = 0xcbf29ce484222325L;
     long second = 0x84222325cbf29ce4L;
     for (char c : all) {

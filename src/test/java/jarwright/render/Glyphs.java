@@ -14,7 +14,8 @@ public final class Glyphs {
   private Glyphs() {}
 
   /** One glyph; points from the upper left corner. */
-  public record Run(String text, double left, double right, double top, double bottom, double size) {}
+  public record Run(
+      String text, double left, double right, double top, double bottom, double size) {}
 
   static List<Run> of(byte[] pdf) {
     try (PDDocument document = Prints.read(pdf)) {
