@@ -6,6 +6,7 @@ import jarwright.problem.Refused;
 import jarwright.render.Printer;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,10 +63,29 @@ final class KitCommand implements Command {
       sheets.json();
       kits.put(folder(call, run, runs.size()), sheets.files());
     }
-    register.write(runs);
-    for (Map.Entry<Path, Map<String, byte[]>> kit : kits.entrySet()) {
-      new OutputFolder(kit.getKey()).write(kit.getValue());
-      call.tell("wrote " + kit.getKey() + ": " + String.join(", ", kit.getValue().keySet()));
+    write(kits, () -> register.write(runs));
+    kits.forEach((to, kit) -> call.tell("wrote " + to + ": " + String.join(", ", kit.keySet())));
+  }
+
+  /** What registers the lots. */
+  private interface Registering {
+    void run() throws IOException, Refused;
+  }
+
+  /** Lots are registered once every file is on the disk, and before any takes its place. */
+  private static void write(Map<Path, Map<String, byte[]>> kits, Registering register)
+      throws IOException, Refused {
+    List<OutputFolder.Staged> staged = new ArrayList<>();
+    try {
+      for (Map.Entry<Path, Map<String, byte[]>> kit : kits.entrySet()) {
+        staged.add(new OutputFolder(kit.getKey()).stage(kit.getValue()));
+      }
+      register.run();
+      for (OutputFolder.Staged files : staged) {
+        files.putInPlace();
+      }
+    } finally {
+      staged.forEach(OutputFolder.Staged::close);
     }
   }
 

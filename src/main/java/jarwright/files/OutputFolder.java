@@ -35,36 +35,73 @@ public final class OutputFolder {
   }
 
   /**
-   * Writes the files.
+   * Writes the files and puts them in place.
    *
    * @param files content by name; a name may have folders, as {@code records/index.html}
    * @throws IOException naming the file and why it could not be written; the folder's files are
    *     then as they were
    */
   public void write(Map<String, byte[]> files) throws IOException {
-    Map<Path, Path> written = new LinkedHashMap<>();
-    List<Path> made = new ArrayList<>();
+    try (Staged staged = stage(files)) {
+      staged.putInPlace();
+    }
+  }
+
+  /**
+   * Writes the files beside what they are to replace, so that whatever can go wrong has gone wrong
+   * before anything else is done.
+   *
+   * @throws IOException naming the file and why it could not be written; nothing is left of the set
+   */
+  public Staged stage(Map<String, byte[]> files) throws IOException {
+    Staged staged = new Staged();
     boolean done = false;
     try {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Path target = folder.resolve(file.getKey());
         try {
-          makeFolders(target.getParent(), made);
+          makeFolders(target.getParent(), staged.made);
           checkTarget(target);
           Path beside = beside(target);
-          written.put(beside, target);
+          staged.targets.put(beside, target);
           write(beside, file.getValue());
         } catch (IOException e) {
           throw new IOException(target + " could not be written: " + IoWords.of(e), e);
         }
       }
-      for (Map.Entry<Path, Path> file : written.entrySet()) {
-        move(file.getKey(), file.getValue());
-      }
       done = true;
+      return staged;
     } finally {
       if (!done) {
-        remove(written.keySet(), made);
+        staged.close();
+      }
+    }
+  }
+
+  /** Files that are written but not yet in their places. Closing takes away what still waits. */
+  public static final class Staged implements AutoCloseable {
+    private final Map<Path, Path> targets = new LinkedHashMap<>();
+    private final List<Path> made = new ArrayList<>();
+
+    private Staged() {}
+
+    /**
+     * Puts each file in its place, which replaces what was there.
+     *
+     * @throws IOException naming the file that could not be replaced; each file is still whole
+     */
+    public void putInPlace() throws IOException {
+      for (Map.Entry<Path, Path> file : targets.entrySet()) {
+        move(file.getKey(), file.getValue());
+      }
+      made.clear();
+    }
+
+    @Override
+    public void close() {
+      targets.keySet().forEach(OutputFolder::removeQuietly);
+      for (int i = made.size() - 1; i >= 0; i--) {
+        removeQuietly(made.get(i));
       }
     }
   }
@@ -115,15 +152,6 @@ public final class OutputFolder {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException e) {
       throw new IOException(to + " could not be replaced: " + IoWords.of(e), e);
-    }
-  }
-
-  private static void remove(Iterable<Path> parts, List<Path> made) {
-    for (Path part : parts) {
-      removeQuietly(part);
-    }
-    for (int i = made.size() - 1; i >= 0; i--) {
-      removeQuietly(made.get(i));
     }
   }
 

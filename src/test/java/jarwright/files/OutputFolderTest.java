@@ -60,6 +60,16 @@ class OutputFolderTest {
   }
 
   @Test
+  void whatIsStagedAndNotPutInPlaceLeavesNoTrace() throws Exception {
+    Files.writeString(temp.resolve("a"), "old");
+    OutputFolder.Staged staged = new OutputFolder(temp).stage(files("a", "new", "records/b", "b"));
+    assertEquals("old", Files.readString(temp.resolve("a")));
+    assertTrue(Files.isDirectory(temp.resolve("records")));
+    staged.close();
+    assertEquals(List.of("a"), names(temp));
+  }
+
+  @Test
   void aFileInThePlaceOfAFolderIsTold() throws Exception {
     Path file = Files.writeString(temp.resolve("print"), "mine");
     IOException told =
