@@ -57,7 +57,7 @@
 <#assign line = alone?then([3, deepest / 0.3528 / body]?min, 1.25), up = alone?then(line * body * 0.3528, -1.2)>
 <step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}" keep="${keep}">
 <para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
-<drawing w="${words}" h="${deepest - up + food}" around="0" alt="">
+<drawing w="${words}" h="${deepest - up + food}" around="0" alt="<#if !alone><#list depths as d>${d.main} ${d.to}<#sep>, </#list></#if>">
 <#list depths as d>
   <#assign x = d?index * (each + 5), base = (d.mm gt 14)?then(d.mm / 2 - up, (d.mm gt 6)?then(d.mm / 2 - up + 2.2, deepest - up + 7))>
   <rect x="${x}" y="${d.mm - up}" w="${each}" h="${deepest - d.mm + food}" fill="20%" line="0"/>
