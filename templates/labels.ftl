@@ -8,7 +8,8 @@
              name, ids, code, months   each with x, y, w, h;  facts the same, if there is room beside the ids
              together      yes on a small round label, where name and ids are one area
              ring          width of a round label's ring of months; else 0
-             dial          the twelve months of that ring: from, to in degrees clockwise from straight up; x, y of the letter
+             dial          the twelve months of that ring: from, to in degrees clockwise from straight up; x, y of the letter's
+                           middle in mm from the upper left corner of months
   labels   of each jar:
              title, rest, note   the product's name in three parts, as "Tomatoes", "whole or halved", "green"; the last two may be empty
              lot, jar            as 260824A-K and 260824A-K/03
@@ -21,62 +22,72 @@
 <#assign along = round?then("center", "left")>
 <#-- Points in a millimetre. -->
 <#assign pt = 72 / 25.4>
-<#assign titleSize = [[name.h * pt * 0.82, 36]?min, 6]?max, small = [[ids.h * pt / (ids.h lt 12 && areas.facts??)?then(3.5, 4.6), ids.w * pt / 8.6, 12]?min, 6.5]?max>
+<#assign titleSize = [[name.h * pt * 0.82, 36]?min, 6]?max, small = [[ids.h * pt / (ids.h lt 12 && (areas.facts?? || round))?then(3.5, 4.6), ids.w * pt / 8.6, 12]?min, 6.5]?max>
+
+<#-- The month and year of the use-by date. All labels of one month show the same picture, drawn once. -->
+<#assign drawn = {}>
+<#macro monthOf label>
+  <#local key = label.year + "-" + label.month>
+  <picture name="${key}" x="${months.x}" y="${months.y}" w="${months.w}" h="${months.h}" alt="${word("label.month.alt", {"month": word("month." + label.month), "year": label.year})}">
+    <#if !drawn[key]??>
+      <#assign drawn = drawn + {key: true}>
+      <#if round><@dial label.month label.year/><#elseif rulerStep lt months.h * 0.42><@rows label.month label.year/><#else><@ruler label.month label.year/></#if>
+    </#if>
+  </picture>
+</#macro>
 
 <#-- A ruler of months: the month in question opens out of it, black, with the year at the end. -->
+<#assign rulerYear = months.h * 2.35, rulerTab = months.h * 2.2, rulerStep = (months.w - rulerYear - months.h * 0.25 - rulerTab) / 11>
 <#macro ruler month year>
-  <#local s = months.h, yearW = s * 2.35, tab = s * 2.2, step = (months.w - yearW - s * 0.25 - tab) / 11>
-  <#if step lt s * 0.42><@rows month year/><#return></#if>
-  <picture x="${months.x}" y="${months.y}" w="${months.w}" h="${s}" alt="${word("label.month.alt", {"month": word("month." + month), "year": year})}">
-    <#list 1..12 as m>
-      <#local left = (m lte month)?then((m - 1) * step, (m - 2) * step + tab)>
-      <#if m == month>
-        <rect x="${left}" y="0" w="${tab}" h="${s}" fill="black"/>
-        <text x="${left}" y="0" w="${tab}" h="${s}" size="${s * pt * 0.95}" min="6" leading="1" b="yes" ink="white" align="center" valign="middle" wrap="no">${word("month.short." + m)?upper_case}</text>
-      <#else>
-        <text x="${left}" y="${s * 0.26}" w="${step}" h="${s * 0.66}" size="${[s * pt * 0.54, 6]?max}" min="6" align="center" valign="middle" wrap="no">${word("label.letter." + m)}</text>
-      </#if>
-    </#list>
-    <#local end = 11 * step + tab>
-    <line x1="0" y1="${s - 0.15}" x2="${end}" y2="${s - 0.15}" line="0.9"/>
-    <text x="${months.w - yearW}" y="0" w="${yearW}" h="${s}" size="${s * pt}" min="6" leading="1" b="yes" align="right" valign="middle" wrap="no">${year}</text>
-  </picture>
+  <#local s = months.h, tab = rulerTab, step = rulerStep>
+  <#list 1..12 as m>
+    <#local left = (m lte month)?then((m - 1) * step, (m - 2) * step + tab)>
+    <#if m == month>
+      <rect x="${left}" y="0" w="${tab}" h="${s}" fill="black"/>
+      <text x="${left}" y="0" w="${tab}" h="${s}" size="${s * pt * 0.95}" min="6" leading="1" b="yes" ink="white" align="center" valign="middle" wrap="no">${word("month.short." + m)?upper_case}</text>
+    <#else>
+      <text x="${left}" y="${s * 0.26}" w="${step}" h="${s * 0.66}" size="${[s * pt * 0.54, 6]?max}" min="6" align="center" valign="middle" wrap="no">${word("label.letter." + m)}</text>
+    </#if>
+  </#list>
+  <line x1="0" y1="${s - 0.15}" x2="${11 * step + tab}" y2="${s - 0.15}" line="0.9"/>
+  <text x="${months.w - rulerYear}" y="0" w="${rulerYear}" h="${s}" size="${s * pt}" min="6" leading="1" b="yes" align="right" valign="middle" wrap="no">${year}</text>
 </#macro>
 
 <#-- The same on a narrow label: six months above six. -->
 <#macro rows month year>
   <#local s = months.h, yearW = [s * 2, months.w * 0.36]?min, step = (months.w - yearW - 1) / 6, row = s / 2>
-  <picture x="${months.x}" y="${months.y}" w="${months.w}" h="${s}" alt="${word("label.month.alt", {"month": word("month." + month), "year": year})}">
-    <#list 1..12 as m>
-      <#local left = ((m - 1) % 6) * step, top = (m gt 6)?then(row, 0)>
-      <rect x="${left}" y="${top}" w="${step}" h="${row}"<#if m == month> fill="black"<#else> line="0.5"</#if>/>
-      <text x="${left}" y="${top}" w="${step}" h="${row}" size="${[[row * pt * 0.8, step * pt]?min, 6]?max}" min="6" b="${(m == month)?string("yes", "no")}" ink="${(m == month)?string("white", "black")}" align="center" valign="middle" wrap="no">${word("label.letter." + m)}</text>
-    </#list>
-    <text x="${months.w - yearW}" y="0" w="${yearW}" h="${s}" size="${s * pt}" min="6" b="yes" align="right" valign="middle" wrap="no">${year}</text>
-  </picture>
+  <#list 1..12 as m>
+    <#local left = ((m - 1) % 6) * step, top = (m gt 6)?then(row, 0), it = m == month>
+    <rect x="${left}" y="${top}" w="${step}" h="${row}"<#if it> fill="black"<#else> line="0.5"</#if>/>
+    <text x="${left}" y="${top}" w="${step}" h="${row}" size="${[[row * pt * 0.8, step * pt]?min, 6]?max}" min="6" b="${it?string("yes", "no")}" ink="${it?string("white", "black")}" align="center" valign="middle" wrap="no">${word("label.letter." + m)}</text>
+  </#list>
+  <text x="${months.w - yearW}" y="0" w="${yearW}" h="${s}" size="${s * pt}" min="6" b="yes" align="right" valign="middle" wrap="no">${year}</text>
 </#macro>
 
 <#-- The months as a dial, January to the left of the foot, where the year stands. -->
 <#macro dial month year>
   <#local d = months.w, r = d / 2, w = areas.ring>
-  <picture x="0" y="0" w="${stock.w}" h="${stock.h}" alt="${word("label.month.alt", {"month": word("month." + month), "year": year})}">
-    <arc cx="${stock.w / 2}" cy="${stock.h / 2}" r="${r - 0.15}" from="${areas.dial[0].from}" to="${areas.dial[11].to}" line="0.9"/>
-    <#list areas.dial as at>
-      <#local it = at?counter == month>
-      <#if it><arc cx="${stock.w / 2}" cy="${stock.h / 2}" r="${r - w / 2}" from="${at.from}" to="${at.to}" line="${w * pt}"/></#if>
-      <text x="${at.x - w}" y="${at.y - w / 2}" w="${2 * w}" h="${w}" size="${w * pt * 0.85}" min="6" leading="1" b="${it?string("yes", "no")}" ink="${it?string("white", "black")}" align="center" valign="middle" wrap="no">${word("label.letter." + at?counter)}</text>
-    </#list>
-    <text x="${stock.w / 2 - 3 * w}" y="${months.y + d - w - 0.4}" w="${6 * w}" h="${w}" size="${w * pt * 1.05}" min="6" leading="1" b="yes" align="center" valign="middle" wrap="no">${year}</text>
-  </picture>
+  <arc cx="${r}" cy="${r}" r="${r - 0.15}" from="${areas.dial[0].from}" to="${areas.dial[11].to}" line="0.9"/>
+  <#list areas.dial as at>
+    <#local it = at?counter == month>
+    <#if it><arc cx="${r}" cy="${r}" r="${r - w / 2}" from="${at.from}" to="${at.to}" line="${w * pt}"/></#if>
+    <text x="${at.x - w}" y="${at.y - w / 2}" w="${2 * w}" h="${w}" size="${w * pt * 0.85}" min="6" leading="1" b="${it?string("yes", "no")}" ink="${it?string("white", "black")}" align="center" valign="middle" wrap="no">${word("label.letter." + at?counter)}</text>
+  </#list>
+  <@foot year/>
 </#macro>
+
+<#-- Words where the ring is open. -->
+<#macro foot words><text x="${months.w / 2 - 3 * areas.ring}" y="${months.h - areas.ring - 0.4}" w="${6 * areas.ring}" h="${areas.ring}" size="${areas.ring * pt * 1.05}" min="6" leading="1" b="yes" align="center" valign="middle" wrap="no">${words}</text></#macro>
 
 <#-- In place of the months, what tells a jar of the refrigerator from those of the shelf. -->
 <#macro band label>
   <#local s = months.h, by = word("label.cold.by", {"date": label.day})?upper_case, keep = word("label.cold")?upper_case>
   <#if round>
-    <#local w = areas.ring>
-    <arc cx="${stock.w / 2}" cy="${stock.h / 2}" r="${months.w / 2 - w / 2}" from="${areas.dial[0].from}" to="${areas.dial[11].to}" line="${w * pt}"/>
-    <text x="${stock.w / 2 - 3 * w}" y="${months.y + months.h - w - 0.4}" w="${6 * w}" h="${w}" size="${w * pt * 1.05}" min="6" leading="1" b="yes" align="center" valign="middle" wrap="no">${label.day}</text>
+    <#local r = months.w / 2, w = areas.ring>
+    <picture x="${months.x}" y="${months.y}" w="${months.w}" h="${months.h}" alt="">
+      <arc cx="${r}" cy="${r}" r="${r - w / 2}" from="${areas.dial[0].from}" to="${areas.dial[11].to}" line="${w * pt}"/>
+      <@foot label.day/>
+    </picture>
   <#else>
     <#local narrow = months.w lt s * 9, left = months.x + s * 0.35, wide = months.w - s * 0.7>
     <rect x="${months.x}" y="${months.y}" w="${months.w}" h="${s}" fill="black"/>
@@ -111,7 +122,7 @@
 <#macro face label>
   <#if areas.together><@inside label/><#else><@outside label/></#if>
   <qr x="${code.x}" y="${code.y}" w="${code.w}" group="${label.lot}" alt="${word("label.alt", {"jar": label.jar, "date": label.useBy})}"><#list label.codes as c><try>${c}</try></#list></qr>
-  <#if label.cold><@band label/><#elseif round><@dial label.month label.year/><#else><@ruler label.month label.year/></#if>
+  <#if label.cold><@band label/><#else><@monthOf label/></#if>
 </#macro>
 
 <sheet>

@@ -5,7 +5,6 @@ import jarwright.quantity.Fraction;
 import jarwright.quantity.Rounding;
 import jarwright.water.Estimate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** How long hand work and pots take: base figures that scale with produce, jars and hands. */
@@ -112,8 +111,7 @@ public final class TaskTimes {
     return Rounding.UP.toStep(all, Fraction.ONE).numerator().intValueExact();
   }
 
-  /** Every kind that has a figure, in the order of the work. */
-  public List<TaskKind> kinds() {
-    return rows.stream().map(Row::kind).distinct().sorted(Comparator.naturalOrder()).toList();
+  public List<Row> rows() {
+    return rows;
   }
 }

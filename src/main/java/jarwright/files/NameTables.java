@@ -21,7 +21,7 @@ public final class NameTables {
   }
 
   /**
-   * Names of ingredients by their English ones; empty for English.
+   * Words of formulas, ingredients and remarks alike, by their English; empty for English.
    *
    * @throws Refused with every fault of the table
    */

@@ -32,7 +32,12 @@ final class RecordChanges {
       Path file = folder.file(record.lot());
       String text = RecordText.of(record);
       String before = Files.exists(file) ? Files.readString(file, StandardCharsets.UTF_8) : "";
-      if (!before.isEmpty() && !before.equals(text) && frozen.test(record.lot())) {
+      if (isAnothers(record)) {
+        problems.add(
+            Place.wholeFile(file.toString()),
+            "lot " + record.lot() + " has meanwhile been given to another batch",
+            "run the command again: the batch then gets the next free letter");
+      } else if (!before.isEmpty() && !before.equals(text) && frozen.test(record.lot())) {
         tell(file, record.lot(), before, text);
       } else if (!before.equals(text)) {
         files.put(
@@ -42,6 +47,17 @@ final class RecordChanges {
     }
     problems.refuse();
     return files;
+  }
+
+  /** Whether the lot's record is that of a batch in another place, or of another product. */
+  private boolean isAnothers(BatchRecord record) throws IOException, Refused {
+    return folder
+        .record(record.lot())
+        .filter(
+            there ->
+                !there.origin().equals(record.origin())
+                    || !there.food().product().equals(record.food().product()))
+        .isPresent();
   }
 
   private void tell(Path file, LotCode lot, String before, String after) {

@@ -226,7 +226,7 @@ record LabelLayout(
   /** The months of a ring: from the left of its foot round to the right of it. */
   private List<Map<String, Object>> dial() {
     double radius = (months.w() - ring) / 2;
-    double middle = months.x() + months.w() / 2;
+    double middle = months.w() / 2;
     double step = (360.0 - FOOT_OF_DIAL) / MONTHS;
     List<Map<String, Object>> dial = new ArrayList<>();
     for (int month = 0; month < MONTHS; month++) {

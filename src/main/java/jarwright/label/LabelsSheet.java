@@ -5,8 +5,10 @@ import jarwright.page.LabelStock;
 import jarwright.page.Registration;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
+import jarwright.plan.Kitchen;
 import jarwright.problem.Place;
 import jarwright.problem.Refused;
+import jarwright.quantity.Fraction;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -51,6 +53,18 @@ public final class LabelsSheet {
   }
 
   private LabelsSheet() {}
+
+  /** The kitchen's correction of its printer. */
+  public static Registration registration(Kitchen kitchen) {
+    return new Registration(
+        number(kitchen.offsetRight().inMillimetres()),
+        number(kitchen.offsetDown().inMillimetres()),
+        number(kitchen.sheetScale()));
+  }
+
+  private static double number(Fraction exact) {
+    return exact.numerator().doubleValue() / exact.denominator().doubleValue();
+  }
 
   /**
    * The document: the labels in the order given, on as many sheets as they need.

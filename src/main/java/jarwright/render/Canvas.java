@@ -1,7 +1,9 @@
 package jarwright.render;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Shapes and words placed by millimetres from an upper left corner: a drawing or a label. */
 final class Canvas {
@@ -15,6 +17,7 @@ final class Canvas {
 
   private final Markup markup;
   private final QrCodes codes;
+  private final Map<String, Picture.Drawn> pictures = new HashMap<>();
 
   Canvas(Markup markup, QrCodes codes) {
     this.markup = markup;
@@ -34,7 +37,7 @@ final class Canvas {
     return switch (element.name()) {
       case "text" -> PlacedText.read(markup, element, style);
       case "qr" -> codes.read(markup, element);
-      case "picture" -> Picture.read(this, element, style);
+      case "picture" -> Picture.read(this, pictures, element, style);
       case "rect", "circle", "line", "polygon", "arc", "sign" -> {
         Item shape = Shapes.read(element, style);
         markup.end(element);

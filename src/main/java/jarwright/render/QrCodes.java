@@ -27,6 +27,9 @@ final class QrCodes {
   private final Map<String, Integer> masks = new HashMap<>();
   private final Map<String, ErrorCorrectionLevel> levels = new HashMap<>();
 
+  /** Modules of a side by mode and length, which alone decide it in the alphanumeric set. */
+  private final Map<String, Integer> widths = new HashMap<>();
+
   /** Reads a {@code qr} element to its end. */
   Canvas.Item read(Markup markup, Element element) {
     double x = element.mm("x");
@@ -65,13 +68,26 @@ final class QrCodes {
       Element element, List<String> texts, double side, double least, String group) {
     int modules = 0;
     for (String text : texts) {
+      String alike = Encoder.chooseMode(text) + ":" + text.length();
+      if (widths.containsKey(alike) && !fits(widths.get(alike), least, side)) {
+        modules = widths.get(alike) + 2 * QUIET;
+        continue;
+      }
       QRCode code = encode(element, text, group);
-      modules = code.getMatrix().getWidth() + 2 * QUIET;
-      if (modules * least <= side + 1e-6) {
+      int width = code.getMatrix().getWidth();
+      if (code.getMode() == Mode.ALPHANUMERIC) {
+        widths.put(alike, width);
+      }
+      if (fits(width, least, side)) {
         return code;
       }
+      modules = width + 2 * QUIET;
     }
     throw new DoesNotFit(element.where() + " the QR code", modules * least, side);
+  }
+
+  private static boolean fits(int width, double least, double side) {
+    return (width + 2 * QUIET) * least <= side + 1e-6;
   }
 
   private QRCode encode(Element element, String text, String group) {

@@ -36,8 +36,7 @@ class AltitudeViewTest {
   }
 
   private static Object band(int from, int to) {
-    AltitudeBand band =
-        new AltitudeBand(from, to == 0 ? OptionalInt.empty() : OptionalInt.of(to));
+    AltitudeBand band = new AltitudeBand(from, to == 0 ? OptionalInt.empty() : OptionalInt.of(to));
     return new AltitudeView(band, Altitude.feet(from), PlannedBatch.WORDS, Units.BOTH)
         .view()
         .get("band");

@@ -63,7 +63,8 @@ class ChecklistPrintTest {
   @Test
   void theFiguresStandWhereTheyAreActedOn() {
     String tomatoes = Printed.words(Printed.pdf(Samples.tomatoes()));
-    assertTrue(tomatoes.contains("Put citric acid into every empty jar first 1\u20444 tsp 1.25 mL"));
+    assertTrue(
+        tomatoes.contains("Put citric acid into every empty jar first 1\u20444 tsp 1.25 mL"));
     assertTrue(tomatoes.contains("hold it behind the jar 1\u20442 in 13 mm"));
     assertTrue(tomatoes.contains("Start the clock at the full rolling boil 45 min"));
     assertTrue(tomatoes.contains("Add boiling water, over the lids 2 in 51 mm"));
@@ -131,10 +132,7 @@ class ChecklistPrintTest {
         Printed.words(
             Printed.pdf(
                 PlannedBatch.of(
-                        "tomatoes-whole-in-water",
-                        Method.BOILING_WATER,
-                        Pack.RAW,
-                        JarSize.QUART)
+                        "tomatoes-whole-in-water", Method.BOILING_WATER, Pack.RAW, JarSize.QUART)
                     .jars(200)));
     assertTrue(words.contains("Fill one canner load at a time 28 × 7 + 4"), words);
     assertTrue(words.contains("29: 4 jars"), words);

@@ -26,8 +26,8 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 
 /**
- * Prints a checklist for rows of the process table, reads the paper back with another library
- * and compares it with the text of the tables, which is cut up here once more by plain means.
+ * Prints a checklist for rows of the process table, reads the paper back with another library and
+ * compares it with the text of the tables, which is cut up here once more by plain means.
  */
 class ChecklistSweepTest {
   private static final int SHEETS_IN_A_PDF = 40;
@@ -41,7 +41,8 @@ class ChecklistSweepTest {
   private static final Pattern CLOCK =
       Pattern.compile("Start the clock[^0-9]*(?:(\\d+) psi \\d+ kPa )?(\\d+) min ");
   private static final Pattern ACID =
-      Pattern.compile("Put ([a-z ]+(?:\\(5 %\\))?) into every empty jar first ([0-9\u2044 ]+ \\w+)");
+      Pattern.compile(
+          "Put ([a-z ]+(?:\\(5 %\\))?) into every empty jar first ([0-9\u2044 ]+ \\w+)");
   private static final Pattern HEADSPACE =
       Pattern.compile("hold it behind the jar (.*?) (?:Slide|Wipe)");
   private static final Pattern DEPTH = Pattern.compile("([0-9\u2044 ]*[0-9]) in ");

@@ -111,7 +111,8 @@ final class Ink extends PDFGraphicsStreamEngine {
     double high = Math.min(bounds.getMaxY(), clip.getMaxY());
     if (left <= right && low <= high) {
       shapes.add(
-          new Shape(left * MM, (height - high) * MM, right * MM, (height - low) * MM, weight, tone));
+          new Shape(
+              left * MM, (height - high) * MM, right * MM, (height - low) * MM, weight, tone));
     }
   }
 

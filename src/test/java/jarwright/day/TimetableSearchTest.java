@@ -15,7 +15,7 @@ class TimetableSearchTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4})
   void smallDaysAreAsGoodAsBruteForceCanMakeThem(int loads) {
-    int days = loads < 4 ? 40 : 20;
+    int days = loads < 4 ? 40 : 12;
     for (int seed = 0; seed < days; seed++) {
       DayWork work = new InventedWork(100L * loads + seed).tiny(loads);
       TimetableSearch.Found found = TimetableSearch.search(work);
@@ -42,7 +42,7 @@ class TimetableSearchTest {
   @ParameterizedTest
   @ValueSource(ints = {5, 6, 7, 8, 12, 30, 100})
   void aLargeDayIsPossibleAndItsBoundIsBelowIt(int loads) {
-    for (int seed = 0; seed < 8; seed++) {
+    for (int seed = 0; seed < 5; seed++) {
       DayWork work = new InventedWork(seed).usual(loads);
       TimetableSearch.Found found = TimetableSearch.search(work);
       assertTrue(found.bound() <= found.timetable().finish(), "seed " + seed);

@@ -5,25 +5,20 @@ import jarwright.batch.BatchReckoner;
 import jarwright.lot.LotCode;
 import jarwright.plan.Amount;
 import jarwright.plan.BatchPlan;
-import jarwright.plan.Canner;
 import jarwright.plan.Cover;
 import jarwright.plan.Kitchen;
-import jarwright.plan.Paper;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
-import jarwright.process.Method;
+import jarwright.problem.Refused;
 import jarwright.process.Pack;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.TableRow;
-import jarwright.quantity.Altitude;
-import jarwright.quantity.Fraction;
-import jarwright.quantity.Length;
-import jarwright.quantity.Units;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,36 +27,29 @@ import java.util.OptionalInt;
 /** A batch of every product that has a tested process, in an invented kitchen, for tests. */
 final class EveryProduct {
   static final LocalDate DAY = LocalDate.of(2026, 8, 24);
-  static final Kitchen KITCHEN =
-      new Kitchen(
-          "Lindqvist-Amari \"lower\" kitchen",
-          Altitude.metres(420),
-          Paper.A4,
-          Units.BOTH,
-          "en",
-          Arrays.stream(Method.values()).map(EveryProduct::canner).toList(),
-          Optional.empty(),
-          Length.millimetres(0),
-          Length.millimetres(0),
-          Fraction.ONE,
-          Optional.empty(),
-          12,
-          OptionalInt.empty(),
-          Optional.empty());
+  static final Kitchen KITCHEN = kitchen();
 
   private EveryProduct() {}
 
-  private static Canner canner(Method method) {
-    return new Canner(
-        method.id(),
-        method,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        OptionalInt.empty(),
-        Optional.empty(),
-        Map.of(),
-        List.of());
+  private static Kitchen kitchen() {
+    String text =
+        """
+        household: Lindqvist-Amari "lower" kitchen
+        altitude: 420 m
+        paper: a4
+        canners:
+          - {name: boiling-water, method: boiling-water}
+          - {name: dial-gauge, method: dial-gauge}
+          - {name: weighted-gauge, method: weighted-gauge}
+        """;
+    try {
+      Problems problems = new Problems();
+      TextFile file = TextFile.of("kitchen.yaml", text.getBytes(StandardCharsets.UTF_8));
+      Written.Keys keys = (Written.Keys) YamlTree.read(file, problems);
+      return new KitchenReader(keys, problems).read().orElseThrow();
+    } catch (IOException | Refused e) {
+      throw new AssertionError(e);
+    }
   }
 
   /** A lot for each; the letters repeat. */

@@ -114,6 +114,17 @@ class HouseholdFolderTest {
   }
 
   @Test
+  void aLotThatAnotherRunHasTakenMeanwhileIsNotOverwritten() throws Exception {
+    BatchPlan late = plans("late.yaml", List.of("figs")).get(0);
+    LotCode lot = new HouseholdFolder(temp).lotsOf(List.of(late), NONE).get(late);
+    register("early.yaml", List.of("figs"));
+    BatchRecord record = BatchRecord.of(batch(late, lot), List.of(9), List.of());
+    String told = assertThrows(Refused.class, () -> write(record, NONE)).getMessage();
+    assertTrue(told.contains("has meanwhile been given to another batch"), told);
+    assertEquals("early.yaml", new HouseholdFolder(temp).record(lot).orElseThrow().origin().plan());
+  }
+
+  @Test
   void aDamagedRecordOfTheDayStopsTheRegistering() throws Exception {
     LotCode lot = register("p.yaml", List.of("figs")).values().iterator().next();
     Path file = new HouseholdFolder(temp).file(lot);

@@ -243,10 +243,16 @@ class OutcomeReaderTest {
                 + (PLUMS + ",1,1 2,10:05,10:40,yes,no,,,,,,\n")
                 + (PLUMS + ",1,,,,,,,,,1,yes,none\n")
                 + (PLUMS + ",1,,,,,,,,,1,yes,none\n")));
+  }
+
+  @Test
+  void aJarOfAnotherLotThanItsRowIsTold() {
     assertEquals(
-        List.of("2:34: jar: the jar is not of lot " + TOMATOES),
-        problems(jars + (TOMATOES + ",1,,10:05,10:40,yes,no,,,,") + (PLUMS.jar(1) + ",yes,none\n"))
-            .subList(0, 1));
+        List.of("3:13: jar: the jar is not of lot " + PLUMS),
+        problems(
+            "lot,load,jar,start,end,kept,cloudy,sealed,liquid\n"
+                + (PLUMS + ",1,1,10:05,10:40,yes,no,yes,none\n")
+                + (PLUMS + ",1," + TOMATOES.jar(2) + ",,,,,yes,none\n")));
   }
 
   @Test

@@ -9,6 +9,7 @@ import jarwright.plan.BatchPlan;
 import jarwright.plan.Plan;
 import jarwright.problem.Problems;
 import jarwright.process.ProcessBook;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,18 @@ class SamplesTest {
             "pears-halved 30",
             "berries-whole 20"),
         reckoned("market-week.csv", KITCHEN));
+  }
+
+  @Test
+  void theSampleKitchenNamesEveryKey() throws Exception {
+    String kitchen = Files.readString(SAMPLES.resolve("kitchen.yaml"));
+    for (String key : KitchenReader.KEYS) {
+      assertTrue(kitchen.matches("(?s).*\n(# )?" + key + ":.*"), key);
+    }
+    for (String key : CannerReader.KEYS) {
+      assertTrue(kitchen.matches("(?s).*\n +(- )?" + key + ":.*"), key);
+    }
+    assertEquals("Lindqvist-Amari kitchen", PlanReader.readKitchen(KITCHEN.get()).household());
   }
 
   /** Each batch with its minutes, once the rest of the core has accepted the plan too. */

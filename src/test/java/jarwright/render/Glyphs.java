@@ -9,16 +9,26 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.apache.pdfbox.util.Matrix;
 
-/** Where a PDF's first page shows which glyphs, read by another library. */
-final class Glyphs {
+/** Where a PDF's page shows which glyphs, read by another library. */
+public final class Glyphs {
   private Glyphs() {}
 
   /** One glyph; points from the upper left corner. */
-  record Run(String text, double left, double right, double top, double bottom, double size) {}
+  public record Run(
+      String text, double left, double right, double top, double bottom, double size) {}
 
   static List<Run> of(byte[] pdf) {
-    List<Run> runs = new ArrayList<>();
     try (PDDocument document = Prints.read(pdf)) {
+      return of(document, 0);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The glyphs of a page, from 0, in drawing order. */
+  public static List<Run> of(PDDocument document, int page) {
+    List<Run> runs = new ArrayList<>();
+    try {
       PDFTextStripper stripper =
           new PDFTextStripper() {
             @Override
@@ -26,7 +36,8 @@ final class Glyphs {
               runs.add(run(at));
             }
           };
-      stripper.setEndPage(1);
+      stripper.setStartPage(page + 1);
+      stripper.setEndPage(page + 1);
       stripper.getText(document);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

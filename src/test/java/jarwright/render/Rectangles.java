@@ -15,10 +15,10 @@ import org.apache.pdfbox.util.Matrix;
 /**
  * The boxes and pictures that a page's content draws, in mm from the upper left, read by PDFBox.
  */
-final class Rectangles extends PDFGraphicsStreamEngine {
+public final class Rectangles extends PDFGraphicsStreamEngine {
 
   /** A box or a picture. */
-  record Box(double x, double y, double w, double h) {}
+  public record Box(double x, double y, double w, double h) {}
 
   private final List<Box> filled = new ArrayList<>();
   private final List<Box> pictures = new ArrayList<>();
@@ -33,6 +33,15 @@ final class Rectangles extends PDFGraphicsStreamEngine {
 
   static Rectangles of(byte[] pdf, int page) {
     try (PDDocument document = Prints.read(pdf)) {
+      return of(document, page);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** What a page, from 0, draws. */
+  public static Rectangles of(PDDocument document, int page) {
+    try {
       Rectangles engine = new Rectangles(document.getPage(page));
       engine.processPage(document.getPage(page));
       return engine;
@@ -42,12 +51,12 @@ final class Rectangles extends PDFGraphicsStreamEngine {
   }
 
   /** Boxes that are filled, in drawing order. */
-  List<Box> filled() {
+  public List<Box> filled() {
     return filled;
   }
 
   /** Pictures, in drawing order. */
-  List<Box> pictures() {
+  public List<Box> pictures() {
     return pictures;
   }
 

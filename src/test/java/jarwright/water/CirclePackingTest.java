@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import jarwright.files.DayTables;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -16,7 +15,7 @@ class CirclePackingTest {
 
   /** Closed forms: Graham 1968 (5), Pirl 1969 (8, 9, 18), Melissen 1994 (11), Fodor 2003 (13). */
   @Test
-  void standsAtThePublishedClosedForms() throws Exception {
+  void standsAtThePublishedClosedForms() {
     assertRatio(3, 1 + 2 / Math.sqrt(3));
     assertRatio(4, 1 + Math.sqrt(2));
     assertRatio(5, 1 + Math.sqrt(2 * (1 + 1 / Math.sqrt(5))));
@@ -35,16 +34,16 @@ class CirclePackingTest {
   /** Best known ratios without a closed form, as published to three places; 10 by OEIS A281115. */
   @ParameterizedTest
   @CsvSource({"10, 3.81302563", "12, 4.029", "14, 4.328", "16, 4.615", "17, 4.792", "20, 5.122"})
-  void standsAtThePublishedFigures(int circles, double printed) throws Exception {
-    CirclePacking packing = DayTables.read().packing();
+  void standsAtThePublishedFigures(int circles, double printed) {
+    CirclePacking packing = Published.BOOK.packing();
     assertTrue(packing.most(printed + 0.001, 1) >= circles);
     assertTrue(packing.most(printed - 0.0001, 1) < circles);
   }
 
   /** The witness shows circles that do stand inside at the ratio in the table. */
   @Test
-  void soManyCirclesDoFit() throws Exception {
-    CirclePacking packing = DayTables.read().packing();
+  void soManyCirclesDoFit() {
+    CirclePacking packing = Published.BOOK.packing();
     List<Map<String, String>> all = Table.rows("circle-witness.csv");
     for (int n = 1; n <= 20; n++) {
       String count = String.valueOf(n);
@@ -68,8 +67,8 @@ class CirclePackingTest {
   }
 
   @Test
-  void sevenNeedThreeTimesTheirWidthAndNineMore() throws Exception {
-    CirclePacking packing = DayTables.read().packing();
+  void sevenNeedThreeTimesTheirWidthAndNineMore() {
+    CirclePacking packing = Published.BOOK.packing();
     assertEquals(7, packing.most(300, 100));
     assertEquals(5, packing.most(299, 100));
     assertEquals(8, packing.most(361.2, 100));
@@ -84,8 +83,8 @@ class CirclePackingTest {
     assertThrows(IllegalArgumentException.class, () -> new CirclePacking(List.of()));
   }
 
-  private static void assertRatio(int circles, double ratio) throws Exception {
-    CirclePacking packing = DayTables.read().packing();
+  private static void assertRatio(int circles, double ratio) {
+    CirclePacking packing = Published.BOOK.packing();
     assertTrue(packing.most(ratio + ROUNDED_UP, 1) >= circles, circles + " circles");
     assertTrue(packing.most(ratio - 1e-5, 1) < circles, circles + " circles");
   }

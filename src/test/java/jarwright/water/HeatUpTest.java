@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import jarwright.files.DayTables;
 import jarwright.plan.Canner;
 import jarwright.plan.Energy;
 import jarwright.process.JarSize;
@@ -22,24 +21,23 @@ class HeatUpTest {
     return Canners.canner(Method.BOILING_WATER, "13 in", "11-1/2 in", "15 mm", watts, energy);
   }
 
-  private static Range water(Canner canner, JarSize jar, int jars) throws Exception {
+  private static Range water(Canner canner, JarSize jar, int jars) {
     return HeatUp.litres(
-        new WaterLevel(DayTables.read().jars()).advise(canner, jar, jars, Canners.boiling(25)));
+        new WaterLevel(Published.BOOK.jars()).advise(canner, jar, jars, Canners.boiling(25)));
   }
 
-  private static Estimate toBoil(Canner canner, JarSize jar, int jars, Pack pack) throws Exception {
-    return new HeatUp(DayTables.read().jars())
+  private static Estimate toBoil(Canner canner, JarSize jar, int jars, Pack pack) {
+    return new HeatUp(Published.BOOK.jars())
         .toBoil(canner, water(canner, jar, jars), jar, jars, pack, LOW);
   }
 
-  private static Estimate preheat(Canner canner, JarSize jar, int jars, Pack pack)
-      throws Exception {
-    return new HeatUp(DayTables.read().jars()).preheat(canner, water(canner, jar, jars), pack);
+  private static Estimate preheat(Canner canner, JarSize jar, int jars, Pack pack) {
+    return new HeatUp(Published.BOOK.jars()).preheat(canner, water(canner, jar, jars), pack);
   }
 
   /** Measured from 180 °F: 4.3 to 21 min (Flores Verdad Ixta et al., IAFP 2013). */
   @Test
-  void theStandardCannerBoilsFromHotWaterWithinTheMeasuredTimes() throws Exception {
+  void theStandardCannerBoilsFromHotWaterWithinTheMeasuredTimes() {
     for (int watts : new int[] {2_400, 3_000, 3_500}) {
       Estimate quarts = toBoil(standard(watts, Energy.ELECTRIC), JarSize.QUART, 7, Pack.HOT);
       Estimate pints = toBoil(standard(watts, Energy.ELECTRIC), JarSize.PINT, 9, Pack.HOT);
@@ -49,7 +47,7 @@ class HeatUpTest {
 
   /** The same work: 23 to 49 min with the preheating, from 77 °F. */
   @Test
-  void preheatingAndBoilingTogetherTakeTheMeasuredTimes() throws Exception {
+  void preheatingAndBoilingTogetherTakeTheMeasuredTimes() {
     for (Energy energy : new Energy[] {Energy.ELECTRIC, Energy.INDUCTION}) {
       Canner canner = standard(2_400, energy);
       int planned =
@@ -61,7 +59,7 @@ class HeatUpTest {
 
   /** USDA planning figure for a loaded boiling-water canner: 20 to 30 min. */
   @Test
-  void thePlanningFigureLiesInsideTheEstimates() throws Exception {
+  void thePlanningFigureLiesInsideTheEstimates() {
     Estimate raw = toBoil(Canners.STANDARD, JarSize.QUART, 7, Pack.RAW);
     assertTrue(raw.min() <= 20 && raw.max() >= 30, raw.toString());
     Estimate strong = toBoil(standard(3_000, Energy.ELECTRIC), JarSize.QUART, 7, Pack.RAW);
@@ -69,7 +67,7 @@ class HeatUpTest {
   }
 
   @Test
-  void withoutPowerTheRangeHoldsEveryMeasuredTimeAndSaysSo() throws Exception {
+  void withoutPowerTheRangeHoldsEveryMeasuredTimeAndSaysSo() {
     Canner unknown = standard(0, null);
     assertTrue(toBoil(unknown, JarSize.PINT, 9, Pack.HOT).min() <= 4);
     Estimate hot = toBoil(unknown, JarSize.QUART, 7, Pack.HOT);
@@ -83,7 +81,7 @@ class HeatUpTest {
 
   @ParameterizedTest
   @EnumSource(Energy.class)
-  void anUnknownPowerOrEnergyOnlyWidens(Energy energy) throws Exception {
+  void anUnknownPowerOrEnergyOnlyWidens(Energy energy) {
     Estimate known = toBoil(standard(2_000, energy), JarSize.QUART, 7, Pack.RAW);
     Estimate noEnergy = toBoil(standard(2_000, null), JarSize.QUART, 7, Pack.RAW);
     Estimate noPower = toBoil(standard(0, energy), JarSize.QUART, 7, Pack.RAW);
@@ -93,12 +91,12 @@ class HeatUpTest {
 
   /** By hand: 11.4 L and the pot take up 48 to 54 kJ/K; 2.4 kW at 0.74 to 0.80 give 1.8 kW. */
   @Test
-  void aStrongerBurnerAndThinnerAirAreFaster() throws Exception {
+  void aStrongerBurnerAndThinnerAirAreFaster() {
     Estimate weak = toBoil(standard(1_500, Energy.ELECTRIC), JarSize.QUART, 7, Pack.HOT);
     Estimate strong = toBoil(standard(3_000, Energy.ELECTRIC), JarSize.QUART, 7, Pack.HOT);
     assertTrue(strong.min() < weak.min() && strong.max() < weak.max());
     Canner canner = Canners.STANDARD;
-    HeatUp heat = new HeatUp(DayTables.read().jars());
+    HeatUp heat = new HeatUp(Published.BOOK.jars());
     Estimate high =
         heat.toBoil(
             canner,
@@ -112,10 +110,10 @@ class HeatUpTest {
 
   /** USDA: 12 to 15 min to steam, 5 to pressure, 20 to 60 to cool down. */
   @Test
-  void aPressureCannerIsNeverReckonedShorterThanItsPlanningFigure() throws Exception {
+  void aPressureCannerIsNeverReckonedShorterThanItsPlanningFigure() {
     Canner canner = Canners.canner(Method.DIAL_GAUGE, "12 in", "", "", 3_500, Energy.INDUCTION);
     Estimate steam =
-        new HeatUp(DayTables.read().jars())
+        new HeatUp(Published.BOOK.jars())
             .toBoil(canner, new Range(4, 5.5), JarSize.PINT, 9, Pack.HOT, LOW);
     assertEquals(new Estimate(12, 15), steam);
     assertTrue(HeatUp.toPressure().max() == 5 && HeatUp.toPressure().min() == 3);

@@ -3,10 +3,11 @@ package jarwright.water;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.day.DayBook;
-import jarwright.files.DayTables;
 import jarwright.plan.Canner;
 import jarwright.process.JarSize;
 import jarwright.process.Method;
+import jarwright.quantity.Length;
+import jarwright.quantity.Volume;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -19,15 +20,7 @@ class WaterLevelProperties {
   private static final double INCH = 25.4;
   private static final double NOISE = 1e-6;
 
-  private static final DayBook BOOK = book();
-
-  private static DayBook book() {
-    try {
-      return DayTables.read();
-    } catch (java.io.IOException | jarwright.problem.Refused e) {
-      throw new AssertionError(e);
-    }
-  }
+  private static final DayBook BOOK = Published.BOOK;
 
   @Provide
   Arbitrary<JarSize> jars() {
@@ -107,11 +100,11 @@ class WaterLevelProperties {
     throw new AssertionError(why);
   }
 
-  private static double millilitres(jarwright.quantity.Volume volume) {
+  private static double millilitres(Volume volume) {
     return Doubles.of(volume.inMillilitres());
   }
 
-  private static double mm(jarwright.quantity.Length length) {
+  private static double mm(Length length) {
     return Doubles.millimetres(length);
   }
 }

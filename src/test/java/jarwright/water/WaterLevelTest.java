@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import jarwright.files.DayTables;
 import jarwright.plan.Canner;
 import jarwright.process.JarSize;
 import jarwright.process.Method;
@@ -17,9 +16,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class WaterLevelTest {
-  private static WaterAdvice advise(Canner canner, JarSize jar, int jars, TestedProcess process)
-      throws Exception {
-    return new WaterLevel(DayTables.read().jars()).advise(canner, jar, jars, process);
+  private static WaterAdvice advise(Canner canner, JarSize jar, int jars, TestedProcess process) {
+    return new WaterLevel(Published.BOOK.jars()).advise(canner, jar, jars, process);
   }
 
   private static Canner pot(String height) {
@@ -28,20 +26,20 @@ class WaterLevelTest {
 
   /** AIB 539 (2015) Guide 1: an inch over the lids, two from 30 minutes on. */
   @Test
-  void theLidsAreCoveredByOneInchAndFromThirtyMinutesByTwo() throws Exception {
+  void theLidsAreCoveredByOneInchAndFromThirtyMinutesByTwo() {
     assertEquals("1 in", cover(29).aboveLids().toString());
     assertEquals("2 in", cover(30).aboveLids().toString());
     assertEquals("1 in", cover(30).belowRim().toString());
   }
 
-  private static WaterAdvice.Cover cover(int minutes) throws Exception {
+  private static WaterAdvice.Cover cover(int minutes) {
     WaterAdvice advice = advise(pot("30 cm"), JarSize.QUART, 7, Canners.boiling(minutes));
     return assertInstanceOf(WaterAdvice.Covering.class, advice).cover();
   }
 
   /** By hand: π/4·33²·(1.5 + 19.1 + 2.54) cm³ less 7 × (946.35 + 397/2.6) mL is 12.1 L. */
   @Test
-  void sevenQuartsInTheBigPotTakeThirteenQuartsOfWater() throws Exception {
+  void sevenQuartsInTheBigPotTakeThirteenQuartsOfWater() {
     WaterAdvice advice = advise(pot("30 cm"), JarSize.QUART, 7, Canners.boiling(20));
     var covering = assertInstanceOf(WaterAdvice.Covering.class, advice);
     assertEquals(Volume.parse("13 quarts"), covering.before());
@@ -53,7 +51,7 @@ class WaterLevelTest {
   }
 
   @Test
-  void aPotThatCoversOnlyShortJarsAsksForTheirMeasure() throws Exception {
+  void aPotThatCoversOnlyShortJarsAsksForTheirMeasure() {
     WaterAdvice advice = advise(pot("25 cm"), JarSize.QUART, 7, Canners.boiling(20));
     var covering = assertInstanceOf(WaterAdvice.Covering.class, advice);
     assertTrue(covering.measureJars());
@@ -63,7 +61,7 @@ class WaterLevelTest {
 
   /** 15 + 175 + 25.4 + 25.4 = 240.8 mm for the shortest quart, 16 mm more for the tallest. */
   @Test
-  void aPotTooShallowIsToldTheDepthItNeeds() throws Exception {
+  void aPotTooShallowIsToldTheDepthItNeeds() {
     WaterAdvice advice = advise(pot("24 cm"), JarSize.QUART, 7, Canners.boiling(20));
     var shallow = assertInstanceOf(WaterAdvice.TooShallow.class, advice);
     assertEquals(Length.parse("9-1/2 in"), shallow.least());
@@ -73,7 +71,7 @@ class WaterLevelTest {
   }
 
   @Test
-  void whatIsNotMeasuredIsSaidAndTheRuleGiven() throws Exception {
+  void whatIsNotMeasuredIsSaidAndTheRuleGiven() {
     Canner unknown = Canners.canner(Method.BOILING_WATER, "", "", "", 0, null);
     WaterAdvice advice = advise(unknown, JarSize.QUART, 7, Canners.boiling(45));
     var unmeasured = assertInstanceOf(WaterAdvice.Unmeasured.class, advice);
@@ -85,7 +83,7 @@ class WaterLevelTest {
 
   /** AIB 539 (2015) Guide 1: two to three inches of hot water in a pressure canner. */
   @Test
-  void aPressureCannerTakesTwoToThreeInches() throws Exception {
+  void aPressureCannerTakesTwoToThreeInches() {
     Canner canner = Canners.canner(Method.DIAL_GAUGE, "12 in", "", "", 0, null);
     var water =
         assertInstanceOf(
@@ -103,14 +101,14 @@ class WaterLevelTest {
   }
 
   @Test
-  void measuredJarsTakeThePlaceOfThePublishedRanges() throws Exception {
+  void measuredJarsTakeThePlaceOfThePublishedRanges() {
     JarDimensions hers =
         new JarDimensions(
             JarSize.QUART, Range.exactly(176), Range.exactly(92), Optional.of(Range.exactly(410)));
-    JarBook book = DayTables.read().jars().with(hers);
+    JarBook book = Published.BOOK.jars().with(hers);
     WaterAdvice advice =
         new WaterLevel(book).advise(pot("25 cm"), JarSize.QUART, 7, Canners.boiling(20));
     assertFalse(assertInstanceOf(WaterAdvice.Covering.class, advice).measureJars());
-    assertEquals(191, DayTables.read().jars().of(JarSize.QUART).orElseThrow().heightMm().high());
+    assertEquals(191, Published.BOOK.jars().of(JarSize.QUART).orElseThrow().heightMm().high());
   }
 }

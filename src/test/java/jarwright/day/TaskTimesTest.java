@@ -1,0 +1,77 @@
+package jarwright.day;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import jarwright.process.Product;
+import jarwright.quantity.Fraction;
+import jarwright.water.Estimate;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class TaskTimesTest {
+  private static final TaskTimes TIMES = Days.BOOK.times();
+
+  private static Product product(String id) {
+    return Days.PROCESSES.product(id).orElseThrow();
+  }
+
+  private static TaskTimes.Row row(TaskKind kind, String of, int least, int most) {
+    TaskTimes.Span none = new TaskTimes.Span(Fraction.ZERO, Fraction.ZERO);
+    TaskTimes.Span fixed = new TaskTimes.Span(Fraction.of(least), Fraction.of(most));
+    return new TaskTimes.Row(kind, of, fixed, none, TaskTimes.Each.LOAD, 1, 0);
+  }
+
+  private static Estimate estimate(TaskTimes times, TaskKind kind, String id, int hands) {
+    return times.estimate(kind, product(id), Fraction.of(21), 7, hands);
+  }
+
+  /** From the table: 2 to 4 minutes and 1.5 to 3 a jar, shared by up to two. */
+  @Test
+  void timeGrowsWithJarsAndShrinksWithHands() {
+    assertEquals(new Estimate(13, 25), estimate(TIMES, TaskKind.FILL, "plums-halved-or-whole", 1));
+    assertEquals(new Estimate(7, 13), estimate(TIMES, TaskKind.FILL, "plums-halved-or-whole", 2));
+    assertEquals(new Estimate(7, 13), estimate(TIMES, TaskKind.FILL, "plums-halved-or-whole", 4));
+  }
+
+  @Test
+  void theNearestFigureCounts() {
+    assertEquals(1, TIMES.row(TaskKind.PREPARE, product("tomatoes-crushed")).pots());
+    assertEquals(0, TIMES.row(TaskKind.PREPARE, product("tomato-juice")).pots());
+    assertEquals(0, TIMES.row(TaskKind.PREPARE, product("rhubarb-stewed")).pots());
+  }
+
+  @Test
+  void theHouseholdsOwnFigureGoesBeforeTheTables() {
+    TaskTimes own = TIMES.with(List.of(row(TaskKind.FILL, "plums-halved-or-whole", 11, 12)));
+    assertEquals(new Estimate(11, 12), estimate(own, TaskKind.FILL, "plums-halved-or-whole", 1));
+    assertEquals(
+        estimate(TIMES, TaskKind.FILL, "peaches-halved-or-sliced", 1),
+        estimate(own, TaskKind.FILL, "peaches-halved-or-sliced", 1));
+  }
+
+  @Test
+  void whatTheTableNamesExists() {
+    Set<String> known =
+        Days.PROCESSES.products().stream()
+            .flatMap(p -> java.util.stream.Stream.of(p.id(), p.category()))
+            .collect(Collectors.toSet());
+    known.add("*");
+    for (TaskTimes.Row row : TIMES.rows()) {
+      assertTrue(known.contains(row.of()), row.of());
+    }
+  }
+
+  @Test
+  void aKindWithoutAFigureForAllIsRefused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new TaskTimes(List.of(row(TaskKind.COOK, "fruit", 1, 2))));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> TIMES.row(TaskKind.PROCESS, product("rhubarb-stewed")));
+  }
+}

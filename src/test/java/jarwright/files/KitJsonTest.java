@@ -1,0 +1,73 @@
+package jarwright.files;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import jarwright.batch.Batch;
+import jarwright.batch.BatchRecord;
+import jarwright.plan.Plan;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class KitJsonTest {
+  private static final List<String> FILES = List.of("checklist.pdf", "records/index.html");
+
+  @Test
+  void theKitOfEveryProductFitsTheSchema() throws Exception {
+    assertEquals(List.of(), faults(kit()));
+  }
+
+  @Test
+  void theSameKitIsTheSameBytes() throws Exception {
+    assertArrayEquals(
+        kit().getBytes(StandardCharsets.UTF_8), kit().getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The schema would not be worth much if it let everything through. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '~',
+      value = {
+        "\"minutes\" : 45~\"minutes\" : \"45\"",
+        "\"minutes\" : 45~\"minuets\" : 45",
+        "\"version\" : 1~\"version\" : 2",
+        "\"pack\" : \"hot\"~\"pack\" : \"warm\"",
+        "\"lot\" : \"260824~\"lot\" : \"2608",
+        "\"inches\" : \"1/2\"~\"inches\" : \"0.5\"",
+        "\"source\" : ~\"sauce\" : ",
+      })
+  void aDamagedKitDoesNot(String from, String to) throws Exception {
+    String sound = kit();
+    String damaged = sound.replace(from, to);
+    assertFalse(damaged.equals(sound), from);
+    assertFalse(faults(damaged).isEmpty(), to);
+  }
+
+  private static List<String> faults(String json) throws Exception {
+    String text = OwnText.of("/jarwright/kit-schema.json");
+    JsonSchema schema =
+        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(text);
+    return schema.validate(json, InputFormat.JSON).stream().map(Object::toString).toList();
+  }
+
+  private static String kit() throws Exception {
+    List<KitJson.Entry> entries = new ArrayList<>();
+    for (Batch batch : EveryProduct.batches()) {
+      List<LocalTime> times = List.of(LocalTime.of(9, 5), LocalTime.of(10, 0));
+      entries.add(new KitJson.Entry(batch, BatchRecord.of(batch, List.of(7, 2), times)));
+    }
+    Plan plan =
+        new Plan("all", EveryProduct.KITCHEN, entries.stream().map(e -> e.batch().plan()).toList());
+    return new String(KitJson.of(plan, entries, FILES), StandardCharsets.UTF_8);
+  }
+}
