@@ -8,7 +8,7 @@
     altitude  kitchen, band (main, also), kitchenFeet, fromFeet, toFeet (0: no upper end), ticks (feet, label)
     formula   lines (ingredient, main, also, note, fixed), may be empty; and if not made, yield
     notes     sentences about the time
-    doubts    title, text; the last is whom to ask
+    doubts    title, runs (text, amount); the last is whom to ask
     sections  list of: id, title, steps. The ids, in working order: ahead, before, jars, produce, fill, canner,
               clock, out, next-day; a long section comes in parts of one id
       steps   kind, runs (text, amount), figure (main, also), caution; and by kind
@@ -24,6 +24,8 @@
 <#assign words = across - 15.5>
 
 <#macro runs of><#list of as r><#if r.amount><b><frac>${r.text}</frac></b><#else>${r.text}</#if></#list></#macro>
+
+<#macro plain of><#list of as r><#if r.amount><frac>${r.text}</frac><#else>${r.text}</#if></#list></#macro>
 
 <#macro caution text><#if text != ""><caution brief="yes" size="${small}" around="0.3">${text}</caution></#if></#macro>
 
@@ -55,7 +57,7 @@
 <#assign line = alone?then([3, deepest / 0.3528 / body]?min, 1.25), up = alone?then(line * body * 0.3528, -1.2)>
 <step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}" keep="${keep}">
 <para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
-<drawing w="${words}" h="${deepest - up + food}" around="0" alt="">
+<drawing w="${words}" h="${deepest - up + food}" around="0" alt="<#if !alone><#list depths as d>${d.main} ${d.to}<#sep>, </#list></#if>">
 <#list depths as d>
   <#assign x = d?index * (each + 5), base = (d.mm gt 14)?then(d.mm / 2 - up, (d.mm gt 6)?then(d.mm / 2 - up + 2.2, deepest - up + 7))>
   <rect x="${x}" y="${d.mm - up}" w="${each}" h="${deepest - d.mm + food}" fill="20%" line="0"/>
@@ -70,7 +72,7 @@
 </#macro>
 
 <#macro head title n>
-<columns widths="9 *" gap="1.5" valign="middle" around="1.1" keep="yes">
+<columns widths="9 *" gap="1.5" valign="middle" around="0.9" keep="yes">
   <column><drawing w="9" h="7" around="0" alt=""><circle cx="2.2" cy="3.5" r="3.5" fill="black"/><text x="2.2" y="5.1" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
   <column><heading level="2" size="${body + 2.5}" before="0" after="0">${title}</heading></column>
 </columns>
@@ -94,7 +96,7 @@
 <#macro clock s>
 <#assign beside = s.loads?size lte 3>
 <step line="thick">
-  <para before="0" after="0.4" b="yes" size="${body + 1}"><@runs s.runs/><#if s.pressure.main != ""> <figure scale="1.7">${s.pressure.main}</figure> <span b="no">${s.pressure.also}</span></#if></para>
+  <para before="0" after="0.4" b="yes" size="${body + 1}"><@runs s.runs/><#if s.pressure.main != ""> <figure scale="1.6">${s.pressure.main}</figure> <span b="no">${s.pressure.also}</span></#if></para>
   <panel line="2.2" pad="1" around="0.5">
   <columns widths="31 *" gap="4" valign="middle" around="0">
     <column><@ring s.minutes/></column>
@@ -112,7 +114,7 @@
 <#macro loads some from fields>
 <table columns="23<#list fields as f> *</#list>" line="0.8" grid="yes" pad="0.6" around="0.6" size="${small}">
   <head><cell>${word("clock.load")}</cell><#list fields as f><cell>${f}</cell></#list></head>
-  <#list some as jars><row h="9.4"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell></cell></#list></row></#list>
+  <#list some as jars><row h="9.2"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell></cell></#list></row></#list>
 </table>
 </#macro>
 
@@ -162,10 +164,10 @@
 </#macro>
 
 <#macro doubts all>
-<panel line="1.6" pad="1.2" around="1.2" size="${small}" leading="1.2">
+<panel line="1.6" pad="1" around="1" size="${small}" leading="1.2">
 <columns widths="* *" gap="6" around="0">
-<column><#list all[0..1] as d><para before="0.2" after="0.4"><b>${d.title}:</b> ${d.text}</para></#list></column>
-<column><#list all[2..] as d><para before="0.2" after="0.4"><b>${d.title}:</b> ${d.text}</para></#list></column>
+<column><#list all[0..1] as d><para before="0.2" after="0.4"><b>${d.title}:</b> <@plain d.runs/></para></#list></column>
+<column><#list all[2..] as d><para before="0.2" after="0.4"><b>${d.title}:</b> <@plain d.runs/></para></#list></column>
 </columns>
 </panel>
 </#macro>

@@ -1,5 +1,6 @@
 package jarwright.checklist;
 
+import jarwright.day.Line;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
 import jarwright.quantity.MeasuredText;
@@ -12,15 +13,18 @@ import java.util.stream.Stream;
 final class DoubtView {
   private DoubtView() {}
 
-  static List<Map<String, String>> of(Wording words, Units units) {
+  static List<Map<String, Object>> of(Wording words, Units units) {
     return Stream.of("unsealed", "low", "spoiled", "ask")
         .map(
             key ->
-                Map.of(
+                Map.<String, Object>of(
                     "title", words.text("doubt." + key),
-                    "text",
-                        MeasuredText.parse(words.text("doubt." + key + ".text"))
-                            .text(UnitWords.style(units, words), Map.of())))
+                    "runs", StepView.runs(line("doubt." + key + ".text", words, units))))
         .toList();
+  }
+
+  private static Line line(String key, Wording words, Units units) {
+    return new Line(
+        MeasuredText.parse(words.text(key)).runs(UnitWords.style(units, words), Map.of()));
   }
 }

@@ -52,7 +52,7 @@ final class StepView {
     return view;
   }
 
-  private static List<Map<String, Object>> runs(Line line) {
+  static List<Map<String, Object>> runs(Line line) {
     return line.runs().stream()
         .map(r -> Map.<String, Object>of("text", r.text(), "amount", r.amount()))
         .toList();

@@ -2,7 +2,9 @@ package jarwright.day;
 
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
+import jarwright.quantity.MeasuredText;
 import jarwright.quantity.Rounding;
+import jarwright.quantity.Style;
 import jarwright.quantity.Units;
 import jarwright.water.WaterAdvice;
 import java.util.List;
@@ -16,6 +18,8 @@ import java.util.Optional;
  * @param water how much water to put in first; empty where it cannot be said
  */
 public record CannerFigures(List<Integer> loads, Optional<Figure> water) {
+  private static final char NO_BREAK = '\u00a0';
+
   public CannerFigures {
     loads = List.copyOf(loads);
     if (loads.isEmpty()) {
@@ -36,17 +40,12 @@ public record CannerFigures(List<Integer> loads, Optional<Figure> water) {
             covering -> Optional.of(covering(covering, units, words)),
             shallow -> Optional.empty(),
             unmeasured -> Optional.empty(),
-            pressure ->
-                Optional.of(
-                    Figure.of(
-                        units,
-                        words,
-                        style ->
-                            words.text(
-                                "figure.water-range",
-                                Map.of(
-                                    "from", pressure.from().text(style, Rounding.NEAREST),
-                                    "to", pressure.to().text(style, Rounding.NEAREST))))));
+            pressure -> Optional.of(Figure.of(units, words, style -> depths(pressure, style))));
+  }
+
+  private static String depths(WaterAdvice.Pressure water, Style style) {
+    String range = "{" + water.from().inInches() + ".." + water.to().inInches() + " in}";
+    return MeasuredText.parse(range).text(style, Map.of());
   }
 
   private static Figure covering(WaterAdvice.Covering water, Units units, Wording words) {
@@ -56,7 +55,8 @@ public record CannerFigures(List<Integer> loads, Optional<Figure> water) {
         words.text(
             "figure.deep",
             Map.of("depth", water.depth().text(UnitWords.style(shown, words), Rounding.DOWN)));
+    String whole = depth.replace(' ', NO_BREAK);
     return new Figure(
-        volume.main(), volume.also().isEmpty() ? depth : volume.also() + ", " + depth);
+        volume.main(), volume.also().isEmpty() ? whole : volume.also() + ", " + whole);
   }
 }

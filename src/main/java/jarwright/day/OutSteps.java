@@ -6,7 +6,7 @@ final class OutSteps {
 
   static void addTo(SectionBuilder steps, StepWords words) {
     steps.act("out.lift");
-    steps.act("out.towel");
+    steps.act("out.apart");
     steps.act("out.leave");
     steps.await("out.cool", words.figure("figure.cool"));
   }

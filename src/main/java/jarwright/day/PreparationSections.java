@@ -18,6 +18,9 @@ import java.util.Optional;
 
 /** The sections that hang on the product: the work ahead, the produce, filling the jars. */
 final class PreparationSections {
+  /** Stands in a step where the plan decides the liquid; other products say their own. */
+  private static final String LIQUID = "liquid";
+
   private final Batch batch;
   private final List<PreparationStep> preparation;
   private final GelPoints gelPoints;
@@ -46,7 +49,9 @@ final class PreparationSections {
 
   Section produce() {
     SectionBuilder steps = new SectionBuilder("produce", words);
-    batch.syrup().ifPresent(syrup -> addSyrup(steps, syrup));
+    if (preparation.stream().anyMatch(p -> p.text().names().contains(LIQUID))) {
+      batch.syrup().ifPresent(syrup -> addSyrup(steps, syrup));
+    }
     of(Stage.PRODUCE).forEach(steps::add);
     of(Stage.COOK).forEach(steps::add);
     return steps.build();
@@ -148,7 +153,7 @@ final class PreparationSections {
 
   private String named(String name) {
     return switch (name) {
-      case "liquid" -> words.text("cover." + batch.plan().cover().orElse(Cover.WATER).id());
+      case LIQUID -> words.text("cover." + batch.plan().cover().orElse(Cover.WATER).id());
       case "gel" ->
           gelPoints
               .nearest(batch.kitchen().altitude())

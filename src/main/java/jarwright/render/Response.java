@@ -37,8 +37,8 @@ final class Response {
     pieces.addAll(Fractions.set(main, line, style.shop().typeface().figures(), 1));
     if (!also.isEmpty()) {
       Style small = style.sized(style.size() * ALSO_SCALE);
-      pieces.add(Piece.Words.of("\u00A0\u00A0", small, 1));
-      pieces.addAll(Fractions.set(also, small, small.face(), 1));
+      pieces.add(Piece.Words.of("\u00A0 ", small, 0));
+      pieces.addAll(Fractions.set(also, small, small.face(), 0));
     }
     return new Response(
         new Paragraph(element, pieces, line, Paragraph.Room.NONE, Paragraph.Role.PLAIN));

@@ -60,8 +60,8 @@ class BoilingWaterStepsTest {
         ~ Keep the lids covered: add boiling water
         # Out and cool
         ~ Turn off, lid off; wait [5 min]
-        - Lift jars straight up
-        - Set 1 in (25 mm) apart on a towel, no draught
+        - Lift jars upright onto a towel
+        - Stand 1 in (25 mm) apart, no draught
         - Leave the bands alone !Tightening now breaks the seal.
         ~ Let the jars cool [12 to 24 h]
         # Next day
@@ -128,6 +128,13 @@ class BoilingWaterStepsTest {
     Figure water = new Figure("7 quarts", "6.6 L");
     assertEquals(
         "- Put in rack and water [7 quarts (6.6 L)]", section("jars", plums().water(water)).get(0));
+  }
+
+  @Test
+  void aProductThatMakesItsOwnSyrupIsToldOfNoOther() {
+    PlannedBatch figs =
+        PlannedBatch.of("figs", Method.BOILING_WATER, Pack.HOT, JarSize.PINT).cover("light");
+    assertTrue(section("produce", figs).stream().noneMatch(s -> s.contains("Boil the syrup")));
   }
 
   @Test

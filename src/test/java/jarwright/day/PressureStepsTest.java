@@ -48,8 +48,8 @@ class PressureStepsTest {
             "- Open petcock, or weight off",
             "~ Wait, lid on [10 min]",
             "- Open the lid away from you",
-            "- Lift jars straight up",
-            "- Set 1 in (25 mm) apart on a towel, no draught",
+            "- Lift jars upright onto a towel",
+            "- Stand 1 in (25 mm) apart, no draught",
             "- Leave the bands alone !Tightening now breaks the seal.",
             "~ Let the jars cool [12 to 24 h]"),
         Outline.section("out", beans));
