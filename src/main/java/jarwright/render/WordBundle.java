@@ -19,7 +19,7 @@ import java.util.TreeMap;
  */
 public final class WordBundle {
   /** The languages there are, the first being the one used when none is asked for. */
-  public static final List<String> LANGUAGES = List.of("en");
+  public static final List<String> LANGUAGES = List.of("en", "es");
 
   private static final List<String> PARTS =
       List.of("common", "checklist", "label", "shelf", "day", "record", "web");
