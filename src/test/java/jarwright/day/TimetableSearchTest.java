@@ -65,7 +65,7 @@ class TimetableSearchTest {
   /** The bound of small days is never above what brute force reaches. */
   @Test
   void noBoundIsAboveTheBest() {
-    for (int seed = 0; seed < 200; seed++) {
+    for (int seed = 0; seed < 60; seed++) {
       DayWork work = new InventedWork(seed).tiny(3);
       Clashes clashes = new Clashes(work, Turnarounds.of(work));
       int bound = clashes.bound(clashes.requirements(), 10);
