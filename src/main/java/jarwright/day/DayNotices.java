@@ -58,7 +58,8 @@ final class DayNotices {
                     : Optional.<Notice>empty(),
             tooShallow -> Optional.<Notice>empty(),
             unmeasured ->
-                Optional.of(of(Kind.WATER_UNMEASURED, batch, unmeasured.missing().toArray())),
+                Optional.of(
+                    of(Kind.WATER_UNMEASURED, batch, String.join(", ", unmeasured.missing()))),
             pressure ->
                 pressure.volumes().isEmpty()
                     ? Optional.of(of(Kind.WATER_UNMEASURED, batch, "inside-diameter"))

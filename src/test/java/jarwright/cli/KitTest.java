@@ -130,6 +130,26 @@ class KitTest {
   }
 
   @Test
+  void aCannerWithoutMeasuresStillGetsItsKit() throws IOException {
+    Path plan =
+        plan(
+            """
+            kitchen:
+              altitude: 420 m
+              canners:
+                - name: big pot
+                  method: boiling-water
+            batches:
+              - product: plums-halved-or-whole
+                pack: raw
+                jar: quart
+                jars: 7
+                date: 2026-08-24
+            """);
+    assertEquals(0, run("kit", plan.toString()), told());
+  }
+
+  @Test
   void tellsThreeMistakesInOnePlanTogetherAndWritesNothing() throws IOException {
     Path plan =
         plan(
