@@ -72,7 +72,8 @@ class LanguagesTest {
               assertEquals(first.keySet(), other.keySet(), language);
               first.forEach(
                   (key, text) -> {
-                    assertEquals(found(BRACES, text), found(BRACES, other.get(key)), language + " " + key);
+                    assertEquals(
+                        found(BRACES, text), found(BRACES, other.get(key)), language + " " + key);
                     assertEquals(
                         text.isBlank(), other.get(key).isBlank(), language + " " + key + " empty");
                   });
