@@ -5,31 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import jarwright.page.PaperSize;
-import java.io.ByteArrayInputStream;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
-import org.verapdf.pdfa.Foundries;
-import org.verapdf.pdfa.PDFAParser;
-import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
-import org.verapdf.pdfa.results.TestAssertion;
-import org.verapdf.pdfa.results.ValidationResult;
 
 /** PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2), as veraPDF judges. */
 class ConformanceTest {
-
-  @BeforeAll
-  static void makeReady() {
-    VeraGreenfieldFoundryProvider.initialise();
-  }
-
   static Stream<Arguments> printed() {
     String rows =
         "<#list 1..200 as i><row><cell head=\"yes\">${i}</cell><cell>Plums</cell></row></#list>";
@@ -57,29 +43,16 @@ class ConformanceTest {
     return Prints.pdf(Prints.TEMPLATES, "every-element.ftl", view, paper);
   }
 
-  private static List<String> faults(byte[] pdf, PDFAFlavour flavour) throws Exception {
-    try (PDFAParser parser =
-        Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour)) {
-      PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false);
-      ValidationResult result = validator.validate(parser);
-      return result.getTestAssertions().stream()
-          .filter(assertion -> assertion.getStatus() != TestAssertion.Status.PASSED)
-          .map(a -> a.getRuleId().getClause() + " " + a.getMessage())
-          .distinct()
-          .toList();
-    }
-  }
-
   @ParameterizedTest(name = "{0}")
   @MethodSource("printed")
   void everyPrintOutCanBeReadAloud(String what, byte[] pdf) throws Exception {
-    assertEquals(List.of(), faults(pdf, PDFAFlavour.PDFUA_1), what);
+    assertEquals(List.of(), Conformance.faults(pdf, PDFAFlavour.PDFUA_1), what);
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("printed")
   void everyPrintOutCanBeArchived(String what, byte[] pdf) throws Exception {
-    assertEquals(List.of(), faults(pdf, PDFAFlavour.PDFA_2_A), what);
+    assertEquals(List.of(), Conformance.faults(pdf, PDFAFlavour.PDFA_2_A), what);
   }
 
   /** The checker would find a fault: the same file without its title shown is none any more. */
@@ -89,7 +62,7 @@ class ConformanceTest {
         var out = new java.io.ByteArrayOutputStream()) {
       document.getDocumentCatalog().getViewerPreferences().setDisplayDocTitle(false);
       document.save(out);
-      assertFalse(faults(out.toByteArray(), PDFAFlavour.PDFUA_1).isEmpty());
+      assertFalse(Conformance.faults(out.toByteArray(), PDFAFlavour.PDFUA_1).isEmpty());
     }
   }
 }
