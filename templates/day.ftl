@@ -3,8 +3,8 @@
   days  list of: date, start, finish, finishRange (two clock times), jars
     loads    name, product, pack, jars, minutes, canner, out, testFrom
     lanes    captions, from left to right
-    sides    minutes, ticks (at, clock, hour), blocks (lane, from, to, exact, clock, text, minutes), rushes (from, to)
-    tasks    start, end, load, what, minutes, exact, process, hands
+    sides    minutes, ticks (at, clock, hour, day at midnight), blocks (lane, from, to, exact, clock, text, minutes), rushes (from, to)
+    tasks    day (where it is another than the row before's), start, end, load, what, minutes, exact, process, hands
     gather   what, amount, note
     notices  sentences -->
 <#assign across = paper.w - 20 - 12>
@@ -34,6 +34,7 @@
         <#list side.ticks as t>
         <line x1="${ruler - (t.hour?then(3, 1.5))}" y1="${top + t.at * scale}" x2="${across}" y2="${top + t.at * scale}" line="0.5" ink="${t.hour?then('45%', '25%')}" <#if !t.hour>dash="1"</#if>/>
         <text x="0" y="${top + t.at * scale + 1.3}" size="${t.hour?then(10.5, 8.5)}" b="${t.hour?string('yes', 'no')}">${t.clock}</text>
+        <#if t.day?has_content><text x="0" y="${top + t.at * scale + 4.6}" size="7.5" b="yes">${t.day}</text></#if>
         </#list>
         <#list side.rushes as r><rect x="${ruler - 1.6}" y="${top + r.from * scale}" w="1.2" h="${(r.to - r.from) * scale}" fill="black"/></#list>
         <#list side.blocks as b>
@@ -59,7 +60,7 @@
         <#list d.gather as g><row><cell><box size="4.5" line="1"/></cell><cell><b>${g.what}</b></cell><cell>${g.amount}</cell><cell>${g.note}</cell></row></#list>
       </table>
       <heading level="2" size="13">${word("day.loads")}</heading>
-      <table columns="13 * 26 30 22 20 24" line="0.6">
+      <table columns="12 * 24 26 20 26 26" line="0.6">
         <head><cell>${word("day.column.load")}</cell><cell>${word("day.column.what")}</cell><cell/><cell>${word("day.column.canner")}</cell><cell>${word("day.column.process")}</cell><cell>${word("day.column.out")}</cell><cell>${word("day.column.test")}</cell></head>
         <#list d.loads as l><row><cell><b>${l.name}</b></cell><cell>${l.product}, ${l.pack}</cell><cell>${l.jars}</cell><cell>${l.canner}</cell><cell><b>${l.minutes} ${word("day.column.min")}</b></cell><cell>${l.out}</cell><cell>${l.testFrom}</cell></row></#list>
       </table>
@@ -67,7 +68,7 @@
       <heading level="2" size="13">${word("day.steps")}</heading>
       <table columns="9 26 14 * 18 26" line="0.6">
         <head><cell/><cell>${word("day.column.time")}</cell><cell>${word("day.column.load")}</cell><cell>${word("day.column.what")}</cell><cell>${word("day.column.min")}</cell><cell>${word("day.column.real")}</cell></head>
-        <#list d.tasks as t><row<#if t.process> tint="14%"</#if>><cell><box size="4.5" line="1"/></cell><cell>${t.start}–${t.end}</cell><cell>${t.load}</cell><cell><#if t.process><b>${t.what}</b><#else>${t.what}</#if><#if t.hands gt 1> · ${t.hands} ×</#if></cell><cell><#if t.process><b>${t.minutes}</b><#elseif t.exact>${t.minutes}<#else>~${t.minutes}</#if></cell><cell/></row></#list>
+        <#list d.tasks as t><#if t.day?has_content><row><cell/><cell/><cell/><cell><b>${t.day}</b></cell><cell/><cell/></row></#if><row<#if t.process> tint="14%"</#if>><cell><box size="4.5" line="1"/></cell><cell>${t.start}–${t.end}</cell><cell>${t.load}</cell><cell><#if t.process><b>${t.what}</b><#else>${t.what}</#if><#if t.hands gt 1> · ${t.hands} ×</#if></cell><cell><#if t.process><b>${t.minutes}</b><#elseif t.exact>${t.minutes}<#else>~${t.minutes}</#if></cell><cell/></row></#list>
       </table>
     </body>
   </section>

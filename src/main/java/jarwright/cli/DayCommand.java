@@ -1,23 +1,23 @@
 package jarwright.cli;
 
 import jarwright.day.DayPlan;
-import jarwright.day.Task;
-import jarwright.day.TaskKind;
+import jarwright.day.NoticeWords;
 import jarwright.files.DayJson;
 import jarwright.problem.Nearest;
 import jarwright.problem.Refused;
+import jarwright.render.WordBundle;
 import java.io.IOException;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.apache.commons.cli.Options;
 
 /** The timeline alone, as text or JSON. */
 final class DayCommand implements Command {
   private static final String FORMAT = "format";
   private static final List<String> FORMATS = List.of("text", "json");
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+  /** The terminal's language. */
+  private static final String ENGLISH = "en";
 
   @Override
   public String name() {
@@ -56,38 +56,12 @@ final class DayCommand implements Command {
       call.out().print(DayJson.of(days));
       return;
     }
+    NoticeWords notices = new NoticeWords(WordBundle.load(ENGLISH));
     for (DayPlan day : days) {
-      call.out().println(text(day));
+      call.out().println(new DayText(day, notices).text());
     }
     call.out()
         .println("~ is an estimate. The clock of a load starts at the full boil or at pressure.");
     call.out().println(Help.CAUTION);
-  }
-
-  private static String text(DayPlan day) {
-    StringBuilder out = new StringBuilder();
-    out.append(day.date()).append("  ").append(CLOCK.format(day.start()));
-    out.append(" to about ").append(CLOCK.format(day.at(day.finish())));
-    out.append(
-        day.proven()
-            ? " (no order of the work is quicker)"
-            : " (at most " + day.gap() + " min could be saved)");
-    out.append('\n');
-    for (Task task : day.tasks()) {
-      String load =
-          day.loads().get(task.load()).load().batch().lot()
-              + " load "
-              + day.loads().get(task.load()).load().number();
-      out.append(
-          String.format(
-              Locale.ROOT,
-              "  %s–%s %5s  %-20s %s%n",
-              CLOCK.format(day.at(task.start())),
-              CLOCK.format(day.at(task.end())),
-              (task.isExact() ? "" : "~") + task.minutes().planned(),
-              task.kind() == TaskKind.PROCESS ? "PROCESS" : task.kind().id().replace('-', ' '),
-              load));
-    }
-    return out.toString();
   }
 }

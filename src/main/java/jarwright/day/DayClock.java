@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -87,15 +88,23 @@ final class DayClock {
         batches.stream()
             .anyMatch(b -> b.plan().start().isPresent() || b.plan().finish().isPresent());
     if (!asked) {
-      notices.add(ofDay(Notice.Kind.USUAL_START, USUAL_START.toString()));
+      notices.add(ofDay(Notice.Kind.USUAL_START, USUAL_START));
     }
     if (start.toLocalDate().isBefore(date)) {
-      notices.add(ofDay(Notice.Kind.STARTS_DAY_BEFORE, start.toLocalDate().toString()));
+      notices.add(ofDay(Notice.Kind.STARTS_DAY_BEFORE, start.toLocalDate()));
     }
     int last = ends.stream().mapToInt(e -> e).max().orElse(0);
-    if (start.plusMinutes(last).toLocalDate().isAfter(date)) {
+    ZonedDateTime end = start.plusMinutes(last);
+    if (end.toLocalDate().isAfter(date)) {
+      notices.add(ofDay(Notice.Kind.OVER_MIDNIGHT, end.toLocalDate()));
+    }
+    ZoneOffsetTransition change = zone.getRules().nextTransition(start.toInstant());
+    if (change != null && change.getInstant().isBefore(end.toInstant())) {
       notices.add(
-          ofDay(Notice.Kind.OVER_MIDNIGHT, start.plusMinutes(last).toLocalDate().toString()));
+          ofDay(
+              Notice.Kind.CLOCKS_CHANGE,
+              change.getDateTimeBefore().toLocalTime(),
+              change.getDateTimeAfter().toLocalTime()));
     }
     for (int i = 0; i < batches.size(); i++) {
       Optional<LocalTime> finish = batches.get(i).plan().finish();
@@ -105,13 +114,13 @@ final class DayClock {
             new Notice(
                 Notice.Kind.LATE,
                 Optional.of(batches.get(i).lot()),
-                List.of(finish.get().toString(), done.toLocalTime().toString())));
+                List.of(finish.get(), done.toLocalTime())));
       }
     }
     return notices;
   }
 
-  private static Notice ofDay(Notice.Kind kind, String... details) {
+  private static Notice ofDay(Notice.Kind kind, Object... details) {
     return new Notice(kind, Optional.empty(), List.of(details));
   }
 

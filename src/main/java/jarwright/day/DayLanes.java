@@ -1,18 +1,17 @@
 package jarwright.day;
 
 import jarwright.page.Wording;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 
 /** The tasks of a day laid out in lanes: one for each canner, burner and pair of hands. */
 final class DayLanes {
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final int TICK = 30;
 
   private final DayPlan day;
@@ -47,12 +46,19 @@ final class DayLanes {
     return of.batch().lot().letter() + (of.of() == 1 ? "" : String.valueOf(of.number()));
   }
 
-  String clock(int minute) {
-    return clock(day.at(minute));
+  private String clock(int minute) {
+    return ClockTime.of(day.at(minute));
   }
 
-  String clock(ZonedDateTime time) {
-    return CLOCK.format(time);
+  /** The clock, and before it the day where that is not the plan's own. */
+  String dated(ZonedDateTime time) {
+    LocalDate on = time.toLocalDate();
+    String clock = ClockTime.of(time);
+    return on.equals(day.date()) ? clock : dayAndMonth(on) + ", " + clock;
+  }
+
+  private String dayAndMonth(LocalDate date) {
+    return words.date("day", date);
   }
 
   /** The day cut into stretches that one side of paper holds, each with its ticks and blocks. */
@@ -81,6 +87,8 @@ final class DayLanes {
       tick.put("at", at - from);
       tick.put("clock", clock(at));
       tick.put("hour", day.at(at).getMinute() == 0);
+      boolean midnight = day.at(at).toLocalTime().equals(LocalTime.MIDNIGHT);
+      tick.put("day", midnight ? dayAndMonth(day.at(at).toLocalDate()) : "");
       ticks.add(tick);
     }
     return ticks;
@@ -134,8 +142,12 @@ final class DayLanes {
   /** The same as a table, in the order of the clock. */
   List<Map<String, Object>> table() {
     List<Map<String, Object>> rows = new ArrayList<>();
+    LocalDate shown = day.date();
     for (Task task : day.tasks()) {
       Map<String, Object> row = new LinkedHashMap<>();
+      LocalDate on = day.at(task.start()).toLocalDate();
+      row.put("day", on.equals(shown) ? "" : words.date("long", on));
+      shown = on;
       row.put("start", clock(task.start()));
       row.put("end", clock(task.end()));
       row.put("load", name(task.load()));

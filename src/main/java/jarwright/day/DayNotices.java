@@ -19,7 +19,7 @@ final class DayNotices {
   static List<Notice> of(List<LoadTasks> loads, boolean jarsOnStove, int finish) {
     List<Notice> notices = new ArrayList<>();
     if (finish > LONG_DAY_MINUTES) {
-      String hours = String.valueOf((finish + MINUTES_AN_HOUR - 1) / MINUTES_AN_HOUR);
+      int hours = (finish + MINUTES_AN_HOUR - 1) / MINUTES_AN_HOUR;
       notices.add(new Notice(Kind.LONG_DAY, Optional.empty(), List.of(hours)));
     }
     if (!jarsOnStove) {
@@ -69,7 +69,6 @@ final class DayNotices {
   }
 
   private static Notice of(Kind kind, Batch batch, Object... details) {
-    return new Notice(
-        kind, Optional.of(batch.lot()), List.of(details).stream().map(String::valueOf).toList());
+    return new Notice(kind, Optional.of(batch.lot()), List.of(details));
   }
 }

@@ -95,10 +95,9 @@ public final class DayPlanner {
     if (burners <= canners.size()) {
       problems.add(
           batches.get(0).plan().placeOf(""),
-          canners.size()
-              + " canners and a pot need "
+          "the day's canners and a pot need "
               + (canners.size() + 1)
-              + " burners, the kitchen has "
+              + " burners, and the kitchen has "
               + burners,
           "use fewer canners on this day, or give the batches different dates");
     }

@@ -60,18 +60,20 @@ public final class DaySheet {
     DayLanes lanes = new DayLanes(day, words);
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("date", day.date().toString());
-    view.put("start", lanes.clock(0));
-    view.put("finish", lanes.clock(day.finish()));
+    view.put("start", lanes.dated(day.start()));
+    view.put("finish", lanes.dated(day.at(day.finish())));
     view.put(
         "finishRange",
-        List.of(lanes.clock(day.finishRange().min()), lanes.clock(day.finishRange().max())));
+        List.of(
+            lanes.dated(day.at(day.finishRange().min())),
+            lanes.dated(day.at(day.finishRange().max()))));
     view.put("jars", day.jars());
     view.put("loads", loads(day, lanes));
     view.put("lanes", lanes.heads());
     view.put("sides", lanes.sides(LONGEST_SIDE));
     view.put("tasks", lanes.table());
     view.put("gather", new DayGather(batches(day), words, productName, ingredient).lines());
-    view.put("notices", notices(day));
+    view.put("notices", new NoticeWords(words).of(day));
     return view;
   }
 
@@ -88,22 +90,10 @@ public final class DaySheet {
           "jars", load.load().jars() + " " + words.count("jar." + batch.jar(), load.load().jars()));
       one.put("minutes", batch.process().minutes());
       one.put("canner", batch.canner().name());
-      one.put("out", lanes.clock(load.out()));
-      one.put("testFrom", lanes.clock(load.testFrom()));
+      one.put("out", lanes.dated(load.out()));
+      one.put("testFrom", lanes.dated(load.testFrom()));
       all.add(one);
     }
     return all;
-  }
-
-  private List<String> notices(DayPlan day) {
-    List<String> texts = new ArrayList<>();
-    for (Notice notice : day.notices()) {
-      Map<String, Object> values = new LinkedHashMap<>();
-      for (int i = 0; i < notice.details().size(); i++) {
-        values.put("d" + (i + 1), notice.details().get(i));
-      }
-      texts.add(words.text("day.notice." + notice.kind().id(), values));
-    }
-    return texts.stream().distinct().toList();
   }
 }

@@ -9,9 +9,10 @@ import java.util.Optional;
  * Something that the cook should know of a day before it starts.
  *
  * @param lot the batch; empty where it is about the whole day
- * @param details what the words about it name, in order
+ * @param details what the words about it name, in order: names, whole numbers, dates, times of day,
+ *     lengths
  */
-public record Notice(Kind kind, Optional<LotCode> lot, List<String> details) {
+public record Notice(Kind kind, Optional<LotCode> lot, List<Object> details) {
   public Notice {
     details = List.copyOf(details);
   }
@@ -20,10 +21,12 @@ public record Notice(Kind kind, Optional<LotCode> lot, List<String> details) {
   public enum Kind {
     /** No start and no finish is given; details: the start that is planned with. */
     USUAL_START,
-    /** The first task falls on an earlier date than the batches'. */
+    /** The first task falls on an earlier date than the batches'; details: that date. */
     STARTS_DAY_BEFORE,
-    /** The last jars come out on a later date than the batches'. */
+    /** The last jars come out on a later date than the batches'; details: that date. */
     OVER_MIDNIGHT,
+    /** The clocks are changed while the work runs; details: the time it is, the time it becomes. */
+    CLOCKS_CHANGE,
     /** Done later than asked for; details: the finish asked for, the finish planned. */
     LATE,
     /** More hours than a person should stand at a stove; details: hours. */
