@@ -239,7 +239,7 @@ class DayPlannerTest {
         Days.refusal(KITCHEN, Wish.plums(7).from("10:00").by("09:00")));
     assertEquals(
         List.of(
-            "plan.yaml:1:1: 2 canners and a pot need 3 burners, the kitchen has 2. use fewer"
+            "plan.yaml:1:1: the day's canners and a pot need 3 burners, and the kitchen has 2. use fewer"
                 + " canners on this day, or give the batches different dates."),
         Days.refusal(
             Days.kitchen(2, Days.ZONE, Days.POT, Days.SECOND_POT),
