@@ -5,6 +5,7 @@
     product, name, kinds   the whole name; the name and the list of kinds in brackets, which may be empty
     pack, jars, jarsOfSize, method, pressure (yes/no), loads, source
     dated, and if so lot, date, useBy
+    times     due (section id to planned clock times in words), starts, ends (of each load's clock); empty if not dated
     altitude  kitchen, band (main, also), kitchenFeet, fromFeet, toFeet (0: no upper end), ticks (feet, label)
     formula   lines (ingredient, main, also, note, fixed), may be empty; and if not made, yield
     notes     sentences about the time
@@ -53,8 +54,8 @@
 <#macro gauge s keep>
 <#assign depths = s.depths, deepest = 0, food = 2.6>
 <#list depths as d><#if d.mm gt deepest><#assign deepest = d.mm></#if></#list>
-<#assign each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6>
-<#assign line = alone?then([3, deepest / 0.3528 / body]?min, 1.25), up = alone?then(line * body * 0.3528, -1.2)>
+<#assign each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6, tall = deepest / 0.3528 / body>
+<#assign line = alone?then([3, [1, tall]?max]?min, 1.25), up = alone?then(line * body * 0.3528, -1.2)>
 <step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}" keep="${keep}">
 <para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
 <drawing w="${words}" h="${deepest - up + food}" around="0" alt="<#if !alone><#list depths as d>${d.main} ${d.to}<#sep>, </#list></#if>">
@@ -71,18 +72,19 @@
 </step>
 </#macro>
 
-<#macro head title n>
+<#macro head s n>
+<#assign due = (times.due[s.id])!"">
 <columns widths="9 *" gap="1.5" valign="middle" around="0.9" keep="yes">
   <column><drawing w="9" h="7" around="0" alt=""><circle cx="2.2" cy="3.5" r="3.5" fill="black"/><text x="2.2" y="5.1" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
-  <column><heading level="2" size="${body + 2.5}" before="0" after="0">${title}</heading></column>
+  <column><heading level="2" size="${body + 2.5}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no">${due}</span></#if></heading></column>
 </columns>
 </#macro>
 
-<#macro list s>
-<steps box="${box}" gap="0.5" around="0.2"><#list s.steps as one><#if one.kind != "record"><@step s=one keep=(one?index == 0 || one?index == s.steps?size - 2)?then("yes", "no")/></#if></#list></steps>
+<#macro list s some=s.steps>
+<steps box="${box}" gap="0.5" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=(one?index == 0 || one?index == some?size - 2)?then("yes", "no")/></#if></#list></steps>
 </#macro>
 
-<#macro part s n><@head s.title n/><@list s/></#macro>
+<#macro part s n><@head s n/><@list s/></#macro>
 
 <#-- Two short sections side by side; what is written in last stands in the shorter column or below. -->
 <#macro pair a b n>
@@ -102,21 +104,25 @@
     <column><@ring s.minutes/></column>
     <column>
       <caution brief="yes" size="${body}"><b>${s.caution}</b></caution>
-      <#if beside><@loads s.loads 1 s.fields/></#if>
+      <#if beside><@loads s.loads 1 s/></#if>
     </column>
   </columns>
   <#list notes as note><para size="${small}" before="0.8" after="0">${note}</para></#list>
   </panel>
 </step>
-<#if !beside><#list s.loads?chunk(8) as some><step box="0" line="thick"><@loads some some?index * 8 + 1 s.fields/></step></#list></#if>
+<#if !beside><#list s.loads?chunk(8) as some><step box="0" line="thick"><@loads some some?index * 8 + 1 s/></step></#list></#if>
 </#macro>
 
-<#macro loads some from fields>
+<#-- The clock starts in the second column and ends in the third. -->
+<#macro loads some from s>
+<#assign fields = s.fields>
 <table columns="23<#list fields as f> *</#list>" line="0.8" grid="yes" pad="0.6" around="0.6" size="${small}">
   <head><cell>${word("clock.load")}</cell><#list fields as f><cell>${f}</cell></#list></head>
-  <#list some as jars><row h="9.2"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell></cell></#list></row></#list>
+  <#list some as jars><row h="9.2"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell valign="bottom"><#if f?index == 1 || f?index == 2><@planned (f?index == 1)?then(times.starts, times.ends) from - 1 + jars?index/></#if></cell></#list></row></#list>
 </table>
 </#macro>
+
+<#macro planned of at><#if at lt of?size><para size="9" before="0" after="0" align="right">${of[at]}</para></#if></#macro>
 
 <#-- The minutes as the part of an hour that the hand runs through; each full hour is a ring of its own. -->
 <#macro ring minutes>
@@ -163,6 +169,14 @@
 </drawing>
 </#macro>
 
+<#-- The pot stands beside the first steps; the others may go on to the next side. -->
+<#macro canner s n pressure>
+<#assign beside = [4, s.steps?size]?min>
+<@head s n/>
+<columns widths="* 46" gap="4" around="0"><column><@list s s.steps[0..<beside]/></column><column><@pot pressure/></column></columns>
+<#if s.steps?size gt beside><@list s s.steps[beside..]/></#if>
+</#macro>
+
 <#macro doubts all>
 <panel line="1.6" pad="1" around="1" size="${small}" leading="1.2">
 <columns widths="* *" gap="6" around="0">
@@ -174,8 +188,13 @@
 
 <#macro record s across>
 <#list s.steps as one><#if one.kind == "record">
-<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([22, 8, 8, 16][f?index], large?then(12, 14))}"/></#list></fields>
+<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([14, 12, 16, 12], large?then([12, 12, 20, 14], [14, 14, 30, 22]))[f?index]}"/></#list></fields>
 </#if></#list>
+</#macro>
+
+<#-- For which altitudes this sheet holds, so large that another one is not taken for it. -->
+<#macro band a>
+<drawing w="48" h="7.6" around="0" alt=""><rect x="0" y="0" w="48" h="7.6" radius="1" fill="black"/><text x="1.5" y="0.3" w="45" h="7" size="19" min="10" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text></drawing>
 </#macro>
 
 <#function at feet><#return down * (1 - [[feet, 0]?max, 9000]?min / 9000)></#function>
@@ -192,17 +211,17 @@
 
 <sheet size="${body}">
 <#list batches as b>
-<#assign notes = b.notes>
+<#assign notes = b.notes, times = b.times>
 <section margin="10" left="12" right="20" binding="10" starts="sheet">
   <ground><@ladder b.altitude/></ground>
   <header size="11.5" leading="1.15">
-    <columns widths="* 34" gap="4" around="0">
+    <columns widths="* 48" gap="4" around="0" valign="bottom">
       <column><para before="0" after="0" size="13.5" b="yes" leading="1.12">${b.name}</para></column>
-      <column align="right"><para before="0" after="0" size="13.5" b="yes" leading="1.12">${word("head.side")} <page/> ${word("head.of")} <pages/></para></column>
+      <column><@band b.altitude/></column>
     </columns>
-    <columns widths="* 42" gap="4" around="0">
-      <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method} · ${b.altitude.band.main}</column>
-      <column align="right">${b.source}</column>
+    <columns widths="* 66" gap="2" around="0.4">
+      <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method}</column>
+      <column align="right">${b.source} · <b>${word("head.side")} <page/> ${word("head.of")} <pages/></b></column>
     </columns>
     <#if b.dated><para before="0" after="0">${word("head.dated", {"lot": b.lot, "date": b.date, "useBy": b.useBy})}</para></#if>
     <rule line="2.2" around="0.6"/>
@@ -214,7 +233,7 @@
   <#list b.sections as s>
     <#if s.id == skip><#assign skip = "">
     <#elseif s.id == "before" || s.id == "out"><#assign other = b.sections[s?index + 1]><#if s.id == "out"><group><@pair s other n/><@doubts b.doubts/></group><#else><@pair s other n/></#if><#assign n += 2, skip = other.id>
-    <#elseif s.id == "canner"><@head s.title n/><columns widths="* 46" gap="4" around="0"><column><@list s/></column><column><@pot b.pressure/></column></columns><#assign n += 1>
+    <#elseif s.id == "canner"><@canner s n b.pressure/><#assign n += 1>
     <#elseif s.id == "clock" && b.loads lte 3><group><@part s n/></group><#assign n += 1>
     <#else><@part s n/><#assign n += 1></#if>
   </#list>

@@ -6,6 +6,7 @@ import jarwright.checklist.ChecklistSheet;
 import jarwright.day.CannerFigures;
 import jarwright.day.Checklist;
 import jarwright.day.DaySheet;
+import jarwright.day.SectionTimes;
 import jarwright.files.GelPointTable;
 import jarwright.files.KitJson;
 import jarwright.files.LabelStocks;
@@ -75,7 +76,7 @@ final class KitSheets {
     for (Batch batch : run.batches()) {
       BatchView view = new BatchView(batch, names.of(batch.product()), words, names::ingredient);
       if (dated) {
-        view.dated();
+        view.dated(times(batch));
       }
       Checklist list =
           new Checklist(
@@ -87,6 +88,14 @@ final class KitSheets {
       views.add(view.with(list.sections()));
     }
     pdf("checklist.pdf", ChecklistSheet.of(views, paper, words, made, large));
+  }
+
+  private SectionTimes times(Batch batch) {
+    return run.days().stream()
+        .filter(d -> d.date().equals(batch.plan().date()))
+        .map(d -> SectionTimes.of(d, batch.lot()))
+        .findFirst()
+        .orElseThrow();
   }
 
   void labels() throws IOException, Refused {
