@@ -74,14 +74,14 @@
 
 <#macro head s n>
 <#assign due = (times.due[s.id])!"">
-<columns widths="9 *" gap="1.5" valign="middle" around="0.9" keep="yes">
+<columns widths="9 *" gap="1.5" valign="middle" around="0.5" keep="yes">
   <column><drawing w="9" h="7" around="0" alt=""><circle cx="2.2" cy="3.5" r="3.5" fill="black"/><text x="2.2" y="5.1" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
   <column><heading level="2" size="${body + 2.5}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no">${due}</span></#if></heading></column>
 </columns>
 </#macro>
 
 <#macro list s some=s.steps>
-<steps box="${box}" gap="0.5" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=(one?index == 0 || one?index == some?size - 2)?then("yes", "no")/></#if></#list></steps>
+<steps box="${box}" gap="0.3" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=(one?index == 0 || one?index == some?size - 2)?then("yes", "no")/></#if></#list></steps>
 </#macro>
 
 <#macro part s n><@head s n/><@list s/></#macro>
@@ -100,7 +100,7 @@
 <step line="thick">
   <para before="0" after="0.4" b="yes" size="${body + 1}"><@runs s.runs/><#if s.pressure.main != ""> <figure scale="1.6">${s.pressure.main}</figure> <span b="no">${s.pressure.also}</span></#if></para>
   <panel line="2.2" pad="1" around="0.5">
-  <columns widths="31 *" gap="4" valign="middle" around="0">
+  <columns widths="28 *" gap="4" valign="middle" around="0">
     <column><@ring s.minutes/></column>
     <column>
       <caution brief="yes" size="${body}"><b>${s.caution}</b></caution>
@@ -127,15 +127,15 @@
 <#-- The minutes as the part of an hour that the hand runs through; each full hour is a ring of its own. -->
 <#macro ring minutes>
 <#assign hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1>
-<drawing w="31" h="31" around="0" alt="${word("clock.ring", {"n": minutes})}">
-  <#list 0..11 as tick><arc cx="15.5" cy="15.5" r="15" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
+<drawing w="28" h="28" around="0" alt="${word("clock.ring", {"n": minutes})}">
+  <#list 0..11 as tick><arc cx="14" cy="14" r="13.5" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
   <#list 0..<rings as r>
-    <#assign radius = thin?then(13 - r * 1.7, 12.1)>
-    <circle cx="15.5" cy="15.5" r="${radius}" line="0.8" ink="40%"/>
-    <arc cx="15.5" cy="15.5" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9.5)}"/>
+    <#assign radius = thin?then(11.6 - r * 1.7, 10.8)>
+    <circle cx="14" cy="14" r="${radius}" line="0.8" ink="40%"/>
+    <arc cx="14" cy="14" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9)}"/>
   </#list>
-  <text x="15.5" y="${(minutes gt 99)?then(17, 17.6)}" align="center" size="${(minutes gt 99)?then(22, 30)}" b="yes">${minutes}</text>
-  <text x="15.5" y="${(minutes gt 99)?then(20.6, 21.6)}" align="center" size="${(minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
+  <text x="14" y="${(minutes gt 99)?then(15.4, 16)}" align="center" size="${(minutes gt 99)?then(20, 28)}" b="yes">${minutes}</text>
+  <text x="14" y="${(minutes gt 99)?then(18.8, 19.8)}" align="center" size="${(minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
 </drawing>
 </#macro>
 
@@ -194,7 +194,7 @@
 
 <#-- For which altitudes this sheet holds, so large that another one is not taken for it. -->
 <#macro band a>
-<drawing w="48" h="7.6" around="0" alt=""><rect x="0" y="0" w="48" h="7.6" radius="1" fill="black"/><text x="1.5" y="0.3" w="45" h="7" size="19" min="10" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text></drawing>
+<drawing w="48" h="7" around="0" alt=""><rect x="0" y="0" w="48" h="7" radius="1" fill="black"/><text x="1.5" y="0.2" w="45" h="6.6" size="19" min="10" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text></drawing>
 </#macro>
 
 <#function at feet><#return down * (1 - [[feet, 0]?max, 9000]?min / 9000)></#function>
