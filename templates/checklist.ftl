@@ -153,16 +153,16 @@
 </#macro>
 
 <#macro pot pressure>
-<drawing w="46" h="31" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
-  <#assign level = pressure?then(24, 6), rim = pressure?then(9, 1)>
-  <rect x="7" y="${level}" w="32" h="${29 - level}" fill="18%"/>
-  <polygon points="6,${rim} 6,30 40,30 40,${rim}" closed="no" line="2.2"/>
-  <#if pressure><rect x="4.6" y="6.6" w="36.8" h="2.4" radius="1" fill="black"/><rect x="21.9" y="4.2" w="2.2" h="3" fill="black"/>
-  <#list [[23, 0], [20.4, 0.8], [25.6, 0.8]] as puff><line x1="23" y1="3.6" x2="${puff[0]}" y2="${puff[1]}" line="1.2"/></#list></#if>
-  <line x1="8" y1="27" x2="38" y2="27" line="1.6"/>
+<drawing w="46" h="29.2" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
+  <#assign level = pressure?then(22.8, 5), rim = pressure?then(8.4, 0.6)>
+  <rect x="7" y="${level}" w="32" h="${27.8 - level}" fill="18%"/>
+  <polygon points="6,${rim} 6,28.8 40,28.8 40,${rim}" closed="no" line="2.2"/>
+  <#if pressure><rect x="4.6" y="6" w="36.8" h="2.4" radius="1" fill="black"/><rect x="21.9" y="3.8" w="2.2" h="2.8" fill="black"/>
+  <#list [[23, 0], [20.4, 0.6], [25.6, 0.6]] as puff><line x1="23" y1="3.2" x2="${puff[0]}" y2="${puff[1]}" line="1.2"/></#list></#if>
+  <line x1="8" y1="25.8" x2="38" y2="25.8" line="1.6"/>
   <#list 0..2 as j>
-    <rect x="${8.6 + j * 9.9}" y="13" w="9" h="13.4" radius="1.4" fill="white" line="1.2"/>
-    <rect x="${9.6 + j * 9.9}" y="11.2" w="7" h="1.8" fill="black"/>
+    <rect x="${8.6 + j * 9.9}" y="11.8" w="9" h="13.4" radius="1.4" fill="white" line="1.2"/>
+    <rect x="${9.6 + j * 9.9}" y="10" w="7" h="1.8" fill="black"/>
   </#list>
   <line x1="2" y1="${level}" x2="45" y2="${level}" line="1.6"/>
   <polygon points="42.6,${level} 41.4,${level - 2.6} 43.8,${level - 2.6}" fill="black"/>

@@ -15,6 +15,9 @@ final class TimesView {
   /** More loads than this are told by their first and last. */
   private static final int MOST_TOLD = 3;
 
+  /** Its time is the earliest, and any later one will do. */
+  private static final String NEXT_DAY = "next-day";
+
   private final SectionTimes times;
   private final LocalDate day;
   private final Wording words;
@@ -33,7 +36,8 @@ final class TimesView {
         .forEach(
             (section, moments) -> {
               if (!moments.isEmpty()) {
-                due.put(section, words.text("time.about", Map.of("times", told(moments))));
+                String key = section.equals(NEXT_DAY) ? "time.from" : "time.about";
+                due.put(section, words.text(key, Map.of("times", told(moments))));
               }
             });
     Map<String, Object> view = new LinkedHashMap<>();
