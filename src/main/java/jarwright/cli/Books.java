@@ -103,6 +103,11 @@ final class Books {
     return told(file.append(decision));
   }
 
+  /** The same for what hangs on single events. */
+  List<LedgerEvent> correct(LedgerFile.Correction correction) throws IOException, Refused {
+    return told(file.correct(correction));
+  }
+
   private List<LedgerEvent> told(Appended appended) {
     appended.remarks().forEach(r -> call.surroundings().err().println(r));
     return appended.events();
