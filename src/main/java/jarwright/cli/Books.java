@@ -32,6 +32,7 @@ final class Books {
   private final Optional<Kitchen> kitchen;
   private final LedgerFile file;
   private final Ledger ledger;
+  private final ZoneId zone;
   private final OffsetDateTime now;
 
   private Books(Call call, LedgerFile file, Ledger ledger) throws IOException, Refused {
@@ -44,7 +45,7 @@ final class Books {
         kitchenFile.isPresent()
             ? Optional.of(PlanReader.readKitchen(kitchenFile.get()))
             : Optional.empty();
-    ZoneId zone =
+    this.zone =
         kitchen.flatMap(Kitchen::zone).orElseGet(() -> call.surroundings().clock().getZone());
     this.now = OffsetDateTime.now(call.surroundings().clock().withZone(zone));
   }
@@ -88,6 +89,11 @@ final class Books {
   /** What the kitchen's clock says. */
   OffsetDateTime now() {
     return now;
+  }
+
+  /** Of the kitchen's clock. */
+  ZoneId zone() {
+    return zone;
   }
 
   Pantry pantry() throws IOException, Refused {
