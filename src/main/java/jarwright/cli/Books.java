@@ -120,6 +120,20 @@ final class Books {
   }
 
   /**
+   * Reads a lot's code as it was typed.
+   *
+   * @throws Refused where it is mistyped
+   */
+  static LotCode code(String typed) throws Refused {
+    try {
+      return LotCode.parse(typed);
+    } catch (IllegalArgumentException e) {
+      throw new Refused(
+          Place.wholeFile(NamedJars.shown(typed)), e.getMessage(), "copy it from the label");
+    }
+  }
+
+  /**
    * The lot of that code.
    *
    * @throws Refused where the ledger has none such

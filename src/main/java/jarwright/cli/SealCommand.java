@@ -118,22 +118,13 @@ final class SealCommand implements Command {
     if (from.isPresent()) {
       return OutcomeReader.read(from.get(), pantry, books.zone());
     }
-    Lot lot = Books.lot(pantry, code(call.arguments().get(0)));
+    Lot lot = Books.lot(pantry, Books.code(call.arguments().get(0)));
     Planned planned = planned(lot);
     List<Map<String, String>> rows =
         keyboard.isPresent()
             ? asked(keyboard.get(), lot, planned, books)
             : SealOptions.rows(call, lot, planned);
     return KeyedOutcome.read("seal " + lot.code(), rows, pantry, books.zone());
-  }
-
-  private static LotCode code(String typed) throws Refused {
-    try {
-      return LotCode.parse(typed);
-    } catch (IllegalArgumentException e) {
-      throw new Refused(
-          Place.wholeFile(NamedJars.shown(typed)), e.getMessage(), "copy it from the label");
-    }
   }
 
   private static Planned planned(Lot lot) throws Refused {

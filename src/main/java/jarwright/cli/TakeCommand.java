@@ -164,7 +164,8 @@ final class TakeCommand implements Command {
               "do so; or jarwright move " + jar.id() + " --to refrigerator, where that is allowed,"
                   + " and take it from there");
       default -> {
-        if (jar.doubt().isPresent() && looked.isEmpty() && standing.isHere()) {
+        boolean there = standing.isHere() || standing instanceof Standing.Missing;
+        if (there && jar.doubt().isPresent() && looked.isEmpty()) {
           yield problem(
               jar,
               "it is in doubt. " + why,
