@@ -20,6 +20,8 @@ final class Commands {
     ALL.put("toss", TossCommand::new);
     ALL.put("undo", UndoCommand::new);
     ALL.put("process", ProcessCommand::new);
+    ALL.put("pages", PagesCommand::new);
+    ALL.put("serve", ServeCommand::new);
   }
 
   private Commands() {}

@@ -38,7 +38,13 @@ final class SealQuestions {
     cells.put("load", String.valueOf(load));
     JarNumbers jars = planned.inLoad(load);
     keyboard.say(
-        "Load " + load + " of " + planned.loads().size() + ": jars " + jars + ", packed "
+        "Load "
+            + load
+            + " of "
+            + planned.loads().size()
+            + ": jars "
+            + jars
+            + ", packed "
             + lot.code().packed());
     ask("unfilled", "Which of them were never filled? " + JARS);
     process();

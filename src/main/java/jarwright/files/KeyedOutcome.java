@@ -30,8 +30,7 @@ public final class KeyedOutcome {
       String where, List<Map<String, String>> rows, Pantry pantry, ZoneId zone) throws Refused {
     List<Written> written = new ArrayList<>();
     rows.forEach(row -> written.add(row(where, row)));
-    return OutcomeReader.read(
-        new Written.Items(Place.wholeFile(where), written), pantry, zone);
+    return OutcomeReader.read(new Written.Items(Place.wholeFile(where), written), pantry, zone);
   }
 
   private static Written.Keys row(String where, Map<String, String> cells) {
