@@ -53,16 +53,19 @@ final class LabelSamples {
     }
     all.add(new LabelStock("square-50", paper, LabelShape.RECT, 3, 5, 50, 50, 10, 10, 60, 52));
     all.add(new LabelStock("upright-30x60", paper, LabelShape.RECT, 6, 4, 30, 60, 10, 10, 32, 62));
-    all.add(
-        new LabelStock("strip-200x22", paper, LabelShape.STRIP, 1, 10, 200, 22, 5, 10, 200, 25));
-    all.add(
-        new LabelStock("strip-150x18", paper, LabelShape.STRIP, 1, 10, 150, 18, 5, 10, 150, 25));
+    all.add(new LabelStock("strip-200x22", paper, LabelShape.STRIP, 1, 10, 200, 22, 5, 10, 200, 25));
+    all.add(new LabelStock("strip-150x18", paper, LabelShape.STRIP, 1, 10, 150, 18, 5, 10, 150, 25));
     return all;
+  }
+
+  static LabelStock stock(String id) {
+    return stocks().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
   }
 
   /** The names of all products of the tables. */
   static List<String> names(String file) {
-    try (InputStream in = LabelSamples.class.getResourceAsStream("/jarwright/process/" + file);
+    try (InputStream in =
+            LabelSamples.class.getResourceAsStream("/jarwright/process/" + file);
         CSVParser parser =
             CSVFormat.RFC4180
                 .builder()
@@ -104,6 +107,20 @@ final class LabelSamples {
         List.of(name, "Raw pack", "quart", "Boiling water", "45 min", "420 m", "citric acid"),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** The same with a code that holds no more than it must, since choosing codes takes long. */
+  static JarLabel lean(String name, int number) {
+    JarLabel full = label(name, number);
+    return new JarLabel(
+        full.jar(),
+        full.product(),
+        full.packed(),
+        full.useBy(),
+        full.facts(),
+        List.of(),
+        full.link(),
+        full.coldDays());
   }
 
   static byte[] print(List<JarLabel> labels, LabelStock stock, Wording words) {
