@@ -113,7 +113,8 @@ final class LabelsCommand implements Command {
 
   /** A lot alone means all its jars. */
   private static String whole(String argument) {
-    return argument.contains("/") || argument.isBlank() ? argument : argument + "/all";
+    boolean lot = argument.matches("\\s*[0-9][^/]*");
+    return lot ? argument.strip() + "/all" : argument;
   }
 
   private static LabelsSheet.Use use(Call call) throws Usage {
