@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Every rule for verdicts, reached from the command line as it is typed. The clock stands at 13:30;
  * the tested processes are plums, raw, quarts 30 min (AIB 539 (2015) p. 2-22), tomatoes in water,
- * pints 45 min with acid (p. 3-10), and snap beans, hot, pints 20 min at 11 psi (p. 4-6), all at
+ * pints 45 min with acid (p. 3-10), and snap beans, hot, pints 20 min at 11 psi (p. 4-9), all at
  * 1,378 ft.
  */
 class SealVerdictsTest {
