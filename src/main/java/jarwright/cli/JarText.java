@@ -44,12 +44,10 @@ final class JarText {
           "to be canned again or frozen by "
               + VerdictText.minute(((Standing.ToRecan) standing).by());
       case TO_THROW_AWAY -> "to be thrown away";
-      case MISSING ->
-          "missing since " + ((Standing.Missing) standing).since().toLocalDate();
+      case MISSING -> "missing since " + ((Standing.Missing) standing).since().toLocalDate();
       case TAKEN -> "taken on " + ((Standing.Taken) standing).when().toLocalDate();
       case TOSSED -> tossed((Standing.Tossed) standing);
-      case RECANNED ->
-          "canned again on " + ((Standing.Recanned) standing).when().toLocalDate();
+      case RECANNED -> "canned again on " + ((Standing.Recanned) standing).when().toLocalDate();
     };
   }
 
@@ -69,7 +67,8 @@ final class JarText {
     if (late && told instanceof Standing.ToRecan recan) {
       reasons.add(
           "It was to be canned again, frozen or refrigerated by "
-              + VerdictText.minute(recan.by()) + ".");
+              + VerdictText.minute(recan.by())
+              + ".");
     }
     jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> rule(id, reasons));
     if (reasons.isEmpty() && told instanceof Standing.ToThrowAway) {
@@ -96,8 +95,8 @@ final class JarText {
     if (rule.isEmpty()) {
       reasons.add("Rule " + id + ".");
     } else if (rule.get().finding() != Finding.SOUND) {
-      reasons.add(words.finding(rule.get().finding()) + " Rule " + id + " ("
-          + rule.get().source() + ").");
+      reasons.add(
+          words.finding(rule.get().finding()) + " Rule " + id + " (" + rule.get().source() + ").");
     }
   }
 }

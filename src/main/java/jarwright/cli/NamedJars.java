@@ -135,7 +135,9 @@ record NamedJars(Map<LotCode, Optional<JarNumbers>> codes, String words) {
     Map<LotCode, List<Integer>> byLot = new LinkedHashMap<>();
     jars.forEach(j -> byLot.computeIfAbsent(j.lot(), l -> new ArrayList<>()).add(j.number()));
     List<String> lots = new ArrayList<>();
-    byLot.forEach((lot, numbers) -> lots.add(lot + "/" + JarNumbers.of(numbers).toString().replace(' ', ',')));
+    byLot.forEach(
+        (lot, numbers) ->
+            lots.add(lot + "/" + JarNumbers.of(numbers).toString().replace(' ', ',')));
     return String.join(" ", lots);
   }
 }

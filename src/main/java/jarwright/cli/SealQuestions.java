@@ -39,7 +39,13 @@ final class SealQuestions {
     cells.put("load", String.valueOf(load));
     JarNumbers jars = planned.inLoad(load);
     keyboard.say(
-        "Load " + load + " of " + planned.loads().size() + ": jars " + jars + ", packed "
+        "Load "
+            + load
+            + " of "
+            + planned.loads().size()
+            + ": jars "
+            + jars
+            + ", packed "
             + lot.code().packed());
     maybe("date", "Canned on that day? (Enter, or the day like 2026-08-24)");
     ask("unfilled", "Which of them were never filled? " + JARS);
@@ -99,8 +105,7 @@ final class SealQuestions {
   }
 
   private void maybe(String column, String question) throws IOException, Refused {
-    String answer =
-        keyboard.ask(question, a -> a.isEmpty() ? Optional.empty() : fault(column, a));
+    String answer = keyboard.ask(question, a -> a.isEmpty() ? Optional.empty() : fault(column, a));
     if (!answer.isEmpty()) {
       cells.put(column, answer);
     }

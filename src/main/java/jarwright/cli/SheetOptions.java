@@ -14,7 +14,9 @@ import java.io.IOException;
 import java.util.Optional;
 import org.apache.commons.cli.Option;
 
-/** What a sheet of labels is printed on and in which language: an option, the kitchen, the usual. */
+/**
+ * What a sheet of labels is printed on and in which language: an option, the kitchen, the usual.
+ */
 final class SheetOptions {
   private static final String LANGUAGE = "language";
 
@@ -37,9 +39,7 @@ final class SheetOptions {
     if (name.isPresent()) {
       return stocks.named(name.get());
     }
-    return kitchen.isPresent()
-        ? stocks.forKitchen(kitchen.get())
-        : stocks.usual(Paper.LETTER);
+    return kitchen.isPresent() ? stocks.forKitchen(kitchen.get()) : stocks.usual(Paper.LETTER);
   }
 
   /** The kitchen's correction of its printer. */

@@ -53,7 +53,11 @@ class JarDeedsTest {
   @Test
   void takesTheNamedJarOnceAndSaysWhereItStands() throws Exception {
     assertEquals(0, run("take 260824A-T/03 260824A-T/3 --by Mara --note Grete"), house.told());
-    assertTrue(house.shown().startsWith("take 260824A-T/03 Plums, halved or whole, quart, on cellar B3; use by 2027-08-24"));
+    assertTrue(
+        house
+            .shown()
+            .startsWith(
+                "take 260824A-T/03 Plums, halved or whole, quart, on cellar B3; use by 2027-08-24"));
     assertTrue(house.shown().contains("never taste it"), house.shown());
     String event = "2026-08-24T13:30-05:00,260824A-T,03,taken,note=Grete,Mara,";
     assertTrue(house.lastEvent().contains(event), house.lastEvent());
@@ -156,8 +160,17 @@ class JarDeedsTest {
     LotCode lot = new LotCode(LocalDate.of(2024, 7, 1), 'A');
     LotFacts facts =
         new LotFacts(
-            "pickles", "Pickles", "", "pint", Optional.of(lot.packed()), Optional.empty(), "attic",
-            "", "", "", false);
+            "pickles",
+            "Pickles",
+            "",
+            "pint",
+            Optional.of(lot.packed()),
+            Optional.empty(),
+            "attic",
+            "",
+            "",
+            "",
+            false);
     OffsetDateTime now = OffsetDateTime.parse("2026-08-24T13:31:00-05:00");
     recorded(Entry.of(now, lot, JarNumbers.of(1), new Imported(facts, ""), ""));
     assertEquals(0, run("take pickles"), house.told());
@@ -170,7 +183,10 @@ class JarDeedsTest {
   @Test
   void movesSomeOrAllOfALotToAnotherShelf() throws Exception {
     assertEquals(0, house.run("move", "260824A-T/1..3", "--to", "attic, left"), house.told());
-    assertTrue(house.shown().contains("260824A-T/01 Plums, halved or whole, quart: from cellar B3 to attic, left"));
+    assertTrue(
+        house
+            .shown()
+            .contains("260824A-T/01 Plums, halved or whole, quart: from cellar B3 to attic, left"));
     assertTrue(house.lastEvent().contains("01..03,moved,\"to=attic, left\""), house.lastEvent());
     assertEquals(0, run("move 260824A-T/all --to shed"), house.told());
     assertTrue(house.lastEvent().contains("01..07,moved,to=shed"), house.lastEvent());
@@ -220,7 +236,9 @@ class JarDeedsTest {
     assertEquals(0, run("take 260824A-T/05"), house.told());
     List<String> taken = house.ledger();
     assertEquals(0, run("undo --why slip --by Anna"), house.told());
-    assertTrue(house.shown().contains("taken back: event 12 of 2026-08-24 13:30: Taken 260824A-T/05"), house.shown());
+    assertTrue(
+        house.shown().contains("taken back: event 12 of 2026-08-24 13:30: Taken 260824A-T/05"),
+        house.shown());
     assertEquals(taken, house.ledger().subList(0, taken.size()));
     assertTrue(house.lastEvent().contains(",undone,of=12 | why=slip,Anna,"), house.lastEvent());
     assertEquals(0, run("undo 13"), house.told());

@@ -48,7 +48,8 @@ class SealTest {
     assertEquals(1, seal(Household.BEANS + " " + FIRST + " --sealed all"));
     assertTrue(house.told().contains("vented: is missing"), house.told());
     assertEquals(before, house.ledger());
-    assertEquals(0, seal(PLUMS + " " + FIRST + " --unsealed none --some-lost none --half-lost none"));
+    assertEquals(
+        0, seal(PLUMS + " " + FIRST + " --unsealed none --some-lost none --half-lost none"));
   }
 
   @ParameterizedTest
@@ -99,7 +100,8 @@ class SealTest {
   @Test
   void whatStandsBeforeTheFirstLoadHoldsForAll() throws Exception {
     String line =
-        PLUMS + " --kept yes --cloudy no --sealed all --load 1 --start 11:00 --end 11:30 --load 2"
+        PLUMS
+            + " --kept yes --cloudy no --sealed all --load 1 --start 11:00 --end 11:30 --load 2"
             + " --start 12:00 --end 12:30 --some-lost 9 --note 9=seeds_under_the_lid";
     assertEquals(0, seal(line), house.told());
     assertTrue(house.shown().contains("jars 01..07: ONTO THE SHELF, cellar B3."), house.shown());
@@ -127,8 +129,21 @@ class SealTest {
   void asksQuestionByQuestionUntilEachIsAnswered() throws Exception {
     List<String> typed =
         List.of(
-            "", "none", "yes", "", "12.00", "maybe", "yes", "12:45", "no", "3", "", "none", "4-5",
-            "lid 3 was old", "yes");
+            "",
+            "none",
+            "yes",
+            "",
+            "12.00",
+            "maybe",
+            "yes",
+            "12:45",
+            "no",
+            "3",
+            "",
+            "none",
+            "4-5",
+            "lid 3 was old",
+            "yes");
     assertEquals(0, house.answering(typed, "seal", Household.TOMATOES), house.told());
     String shown = house.shown();
     assertTrue(shown.contains("silence is no answer here"), shown);
@@ -142,8 +157,21 @@ class SealTest {
   void asksOfAPressureCannerWhatIsItsOwn() throws Exception {
     List<String> typed =
         List.of(
-            "2026-08-24", "9", "no", "12:00", "no", "1", "12:05", "12:25", "?", "no", "none",
-            "none", "none", "", "yes");
+            "2026-08-24",
+            "9",
+            "no",
+            "12:00",
+            "no",
+            "1",
+            "12:05",
+            "12:25",
+            "?",
+            "no",
+            "none",
+            "none",
+            "none",
+            "",
+            "yes");
     assertEquals(0, house.answering(typed, "seal", Household.BEANS), house.told());
     assertTrue(house.shown().contains("at no less than 11 psi"), house.shown());
     assertTrue(house.shown().contains("The canner was not vented in full."), house.shown());
@@ -168,7 +196,12 @@ class SealTest {
   @Test
   void asksNothingOfALotThatIsRecorded() throws Exception {
     assertEquals(
-        0, seal(Household.TOMATOES + " " + FIRST.replace("12:30", "12:45") + " --acid yes --sealed all"));
+        0,
+        seal(
+            Household.TOMATOES
+                + " "
+                + FIRST.replace("12:30", "12:45")
+                + " --acid yes --sealed all"));
     assertEquals(1, house.answering(List.of(), "seal", Household.TOMATOES));
     assertTrue(house.told().contains("recorded as event 5"), house.told());
     assertEquals("", house.shown());
@@ -224,7 +257,8 @@ class SealTest {
   @Test
   void helpNamesEveryColumnOfADaysFile() {
     assertEquals(0, house.run("seal", "--help"));
-    Arrays.asList("start", "last-start", "end", "kept", "lowest-psi", "restarts", "cloudy", "vented")
+    Arrays.asList(
+            "start", "last-start", "end", "kept", "lowest-psi", "restarts", "cloudy", "vented")
         .forEach(c -> assertTrue(house.shown().contains("--" + c + " "), house.shown()));
   }
 }

@@ -26,7 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class SealVerdictsTest {
   private static final String PLUMS = Household.PLUMS + " --load 1 --start 12:00 --end 12:30";
-  private static final String TOMATOES = Household.TOMATOES + " --start 12:00 --end 12:45 --kept yes";
+  private static final String TOMATOES =
+      Household.TOMATOES + " --start 12:00 --end 12:45 --kept yes";
   private static final String BEANS = Household.BEANS + " --start 12:00 --end 12:20 --kept yes";
   private static final String CLEAR = " --cloudy no --sealed all";
   private static final String SOUND = " --kept yes" + CLEAR;
@@ -83,10 +84,14 @@ class SealVerdictsTest {
             "jars 03 05: " + RECAN + "25 12:30. Refrigerated instead: eat by 2026-08-27"),
         // NCHFP as given by Nebraska Extension: less than half, use first.
         Arguments.of(
-            "some-lost", PLUMS + SOUND + " --some-lost 4", "jar 04: ONTO THE SHELF, cellar B3, USE FIRST"),
+            "some-lost",
+            PLUMS + SOUND + " --some-lost 4",
+            "jar 04: ONTO THE SHELF, cellar B3, USE FIRST"),
         // NCHFP as given by Nebraska Extension: 2 to 3 days, the stricter of it and of FSIS.
         Arguments.of(
-            "half-lost half-lost-opened", PLUMS + SOUND + " --half-lost 6", "jar 06: " + COLD + "26"),
+            "half-lost half-lost-opened",
+            PLUMS + SOUND + " --half-lost 6",
+            "jar 06: " + COLD + "26"),
         // Common practice, no source; days from FSIS.
         Arguments.of(
             "cloudy-and-low",
