@@ -28,6 +28,7 @@ final class Books {
   static final String BY = "by";
 
   private final Call call;
+  private final String by;
   private final HouseholdFolder house;
   private final Optional<Kitchen> kitchen;
   private final LedgerFile file;
@@ -35,8 +36,9 @@ final class Books {
   private final ZoneId zone;
   private final OffsetDateTime now;
 
-  private Books(Call call, LedgerFile file, Ledger ledger) throws IOException, Refused {
+  private Books(Call call, LedgerFile file, Ledger ledger) throws Usage, IOException, Refused {
     this.call = call;
+    this.by = call.text(BY);
     this.file = file;
     this.ledger = ledger;
     this.house = new HouseholdFolder(call.pantry());
@@ -53,9 +55,10 @@ final class Books {
   /**
    * Reads the ledger.
    *
+   * @throws Usage where the name of who records cannot be written
    * @throws Refused where the household has none yet, or it cannot be trusted
    */
-  static Books open(Call call) throws IOException, Refused {
+  static Books open(Call call) throws Usage, IOException, Refused {
     LedgerFile file = LedgerFile.in(call.pantry());
     Ledger ledger = file.read();
     if (ledger.last() == 0) {
@@ -73,8 +76,9 @@ final class Books {
     return CommonOptions.withValue(null, BY, "NAME", "who records it");
   }
 
+  /** Who records; may be empty. */
   String by() {
-    return call.value(BY).orElse("").strip();
+    return by;
   }
 
   HouseholdFolder house() {

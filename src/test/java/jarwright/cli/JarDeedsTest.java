@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Taking, moving and throwing away jars, and taking that back. */
 class JarDeedsTest {
@@ -89,6 +90,8 @@ class JarDeedsTest {
         "1 | take 260824A-T/08 | not sealed yet: nobody has recorded how it came out",
         "1 | take 260824C-P/01 | jarwright seal 260824C-P",
         "1 | take 260824B-R/09 | its verdict keeps it from being eaten as it is",
+        "1 | take 260824A-T/1..99999 | 260824A-T/15..99999: the lot has no such jar",
+        "1 | take !! | no jar in the house is called so",
         "1 | take plms | did you mean plums?",
         "1 | take 260824A-T/01 260824A-T/99 | no such jar",
         "2 | take | take needs a jar or a name",
@@ -114,6 +117,26 @@ class JarDeedsTest {
     assertTrue(house.told().contains(message), house.told());
     assertEquals("", house.shown());
     assertEquals(before, house.ledger());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bell\u0007", "turned\u202e", "escape\u001b[31m"})
+  void whatCannotBePrintedIsNotWritten(String text) throws Exception {
+    List<String> before = house.ledger();
+    assertEquals(2, house.run("take", "260824A-T/01", "--note", text));
+    assertEquals(2, house.run("take", "260824A-T/01", "--by", text));
+    assertEquals(2, house.run("move", "260824A-T/01", "--to", text));
+    assertEquals(2, house.run("toss", "260824A-T/01", "--why", text));
+    assertEquals(2, house.run("toss", "260824A-T/01", "--why", "x".repeat(201)));
+    assertEquals(2, house.run("undo", "--why", text));
+    assertTrue(house.told().contains("cannot be printed"), house.told());
+    assertEquals(before, house.ledger());
+  }
+
+  @Test
+  void textsOfSeveralLinesAndFormulasStayPlainText() throws Exception {
+    assertEquals(0, house.run("toss", "260824A-T/01", "--why", "=1+1\nand | more", "--by", "=x"));
+    assertTrue(house.lastEvent().contains("01,tossed,why==1+1 and || more,'=x,"), house.lastEvent());
   }
 
   /** NCHFP as given by Nebraska Extension: half or more lost, 2 to 3 days in the refrigerator. */
