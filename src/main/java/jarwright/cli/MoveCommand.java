@@ -72,7 +72,7 @@ final class MoveCommand implements Command {
               + NamedJars.shown(named.words())
               + "\"; a shelf of several words needs quotes, as in: --to \"cellar B3\"");
     }
-    String shelf = call.value(TO).orElse("").strip();
+    String shelf = call.text(TO);
     if (call.has(TO) && (shelf.isEmpty() || shelf.length() > LONGEST_SHELF)) {
       throw new Usage("a shelf has a name of 1 to " + LONGEST_SHELF + " characters");
     }

@@ -179,7 +179,8 @@ final class SealCommand implements Command {
   private static List<LedgerEvent> record(
       Books books, List<LoadReport> reports, Judge judge, Sealed shown)
       throws Refused, IOException {
-    try (HouseholdFolder.Registration frozen = books.house().register()) {
+    HouseholdFolder.Registration held = books.house().register();
+    try {
       return books.record(
           current -> {
             Sealed now = Sealing.of(reports, current, judge, books.now(), books.by());
@@ -191,6 +192,8 @@ final class SealCommand implements Command {
             }
             return now.entries();
           });
+    } finally {
+      held.close();
     }
   }
 }

@@ -60,7 +60,8 @@ final class TakeCommand implements Command {
     Books books = Books.open(call);
     VerdictText words = new VerdictText(Units.BOTH);
     JarText text = new JarText(words, VerdictTable.read(), books.now());
-    Optional<String> looked = call.value(LOOKED);
+    Optional<String> looked = Optional.of(call.text(LOOKED)).filter(t -> !t.isEmpty());
+    String note = call.text(NOTE);
     List<Jar> taken = new ArrayList<>();
     List<LedgerEvent> events =
         books.record(
@@ -70,7 +71,7 @@ final class TakeCommand implements Command {
                 taken.add(first(pantry, named.words(), taken, books, text));
               }
               refuse(new Unfit(text, books.now(), looked.isPresent()).of(taken));
-              return entries(taken, books, looked, call.value(NOTE).orElse(""));
+              return entries(taken, books, looked, note);
             });
     for (Jar jar : taken) {
       call.out()

@@ -43,7 +43,7 @@ final class TossCommand implements Command {
   @Override
   public void run(Call call) throws Usage, Refused, IOException {
     NamedJars named = NamedJars.of(call.arguments());
-    String why = call.value(WHY).orElse("").strip();
+    String why = call.text(WHY);
     if (named.isEmpty() || !named.words().isEmpty() || why.isEmpty()) {
       throw new Usage(
           "toss needs jars by their codes and a reason, as in: jarwright toss 260824A-T/03 --why"

@@ -51,7 +51,7 @@ final class UndoCommand implements Command {
   public void run(Call call) throws Usage, Refused, IOException {
     List<Long> wanted = numbers(call.arguments());
     Books books = Books.open(call);
-    String why = call.value(WHY).orElse("").strip();
+    String why = call.text(WHY);
     List<LedgerEvent> taken = new ArrayList<>();
     List<LedgerEvent> events =
         books.correct(

@@ -71,10 +71,10 @@ final class Unfit {
           "do so; or put it into the refrigerator and take it from there: jarwright move "
               + NAMES
               + " --to refrigerator");
-    } else if (there && jar.doubt().isPresent() && !looked) {
+    } else if (there && JarText.doubt(jar).isPresent() && !looked) {
       say(
           jar,
-          "in doubt. " + reasons,
+          "in doubt. " + JarText.doubt(jar).get(),
           "look at it without tasting; if it is sound, take it with --looked-at \"what you saw\";"
               + " else jarwright toss "
               + NAMES

@@ -1,6 +1,5 @@
 package jarwright.files;
 
-import jarwright.pantry.JarNumbers;
 import jarwright.pantry.LoadReport;
 import jarwright.pantry.Pantry;
 import jarwright.problem.Place;
@@ -57,8 +56,7 @@ public final class KeyedOutcome {
     switch (column) {
       case "start", "last-start", "end" -> words.time(column);
       case "kept", "cloudy", "acid-in-every-jar", "vented" -> words.ticked(column);
-      case "unsealed", "some-lost", "half-lost", "unfilled", "jars" ->
-          words.jars(column).orElse(JarNumbers.NONE);
+      case "unsealed", "some-lost", "half-lost", "unfilled", "jars" -> words.jars(column);
       case "lowest-psi" -> words.pressure(column);
       case "restarts" -> fields.count(column, 0, LoadRows.MOST_RESTARTS);
       case "date" -> ClockWord.date(fields, column);
