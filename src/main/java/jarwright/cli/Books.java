@@ -67,6 +67,11 @@ final class Books {
     return new Books(call);
   }
 
+  /** The same where a household without a ledger has simply no jars. */
+  static Books openOrEmpty(Call call) throws Usage, IOException, Refused {
+    return new Books(call);
+  }
+
   /** Says who recorded an event. */
   static Option byOption() {
     return CommonOptions.withValue(null, BY, "NAME", "who records it");

@@ -31,12 +31,16 @@ final class CodeFinder {
   /** A larger picture is sharp enough as it is. */
   private static final long MOST_TO_DOUBLE = 4_000_000;
 
+  private static final long MOST_TO_DOUBLE_AND_TURN = 1_000_000;
+
   /** A way of looking at a picture. */
   enum Look {
     /** As it is, against the brightness round each place. */
     WHOLE,
-    /** At half its size, which takes noise away. */
-    HALVED,
+    /** Its noise smoothed and its darkest and lightest drawn apart, for a dim cellar. */
+    BRIGHTENED,
+    /** Turned by half a right angle: a code that stands on its corner is missed. */
+    TURNED,
     /** At twice its size, for codes far off. */
     DOUBLED,
     /** Against one brightness for all of it. */
@@ -63,7 +67,12 @@ final class CodeFinder {
   private static void look(GreyPicture picture, Look look, Set<String> found) {
     switch (look) {
       case WHOLE -> read(picture, HybridBinarizer::new, found);
-      case HALVED -> read(picture.halved(), HybridBinarizer::new, found);
+      case BRIGHTENED -> read(picture.smoothed().stretched(), HybridBinarizer::new, found);
+      case TURNED -> {
+        boolean small = (long) picture.w() * picture.h() <= MOST_TO_DOUBLE_AND_TURN;
+        GreyPicture sharp = small ? picture.doubled() : picture;
+        read(sharp.turned(), HybridBinarizer::new, found);
+      }
       case DOUBLED -> {
         if ((long) picture.w() * picture.h() <= MOST_TO_DOUBLE) {
           read(picture.doubled(), HybridBinarizer::new, found);
@@ -98,14 +107,7 @@ final class CodeFinder {
     }
     LuminanceSource grey =
         new PlanarYUVLuminanceSource(
-            picture.levels(),
-            picture.w(),
-            picture.h(),
-            0,
-            0,
-            picture.w(),
-            picture.h(),
-            false);
+            picture.levels(), picture.w(), picture.h(), 0, 0, picture.w(), picture.h(), false);
     BinaryBitmap bitmap = new BinaryBitmap(how.apply(grey));
     try {
       for (Result result : new QRCodeMultiReader().decodeMultiple(bitmap, HARD)) {

@@ -1,6 +1,5 @@
 package jarwright.render;
 
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -61,8 +60,7 @@ public final class PictureCodes {
         double dpi = Math.min(DPI, Math.sqrt(MOST_PIXELS / inches));
         found.addAll(
             CodeFinder.texts(
-                GreyPicture.of(
-                    renderer.renderImageWithDPI(page, (float) dpi, ImageType.GRAY))));
+                GreyPicture.of(renderer.renderImageWithDPI(page, (float) dpi, ImageType.GRAY))));
       }
       return found;
     } catch (IOException e) {

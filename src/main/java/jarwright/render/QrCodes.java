@@ -16,8 +16,9 @@ import java.util.Map;
 /**
  * Chooses and draws QR codes (ISO/IEC 18004). Of the texts offered the first is taken whose code,
  * quiet zone included, fits at the least module and stands being bent round a jar; then recovery is
- * raised from M as far as the size stays the same. The mask is chosen by penalty for the first code of a group and kept for the
- * rest, which differ in a digit or two: any mask decodes, and choosing costs eight times.
+ * raised from M as far as the size stays the same. The mask is chosen by penalty for the first code
+ * of a group and kept for the rest, which differ in a digit or two: any mask decodes, and choosing
+ * costs eight times.
  */
 final class QrCodes {
   private static final int QUIET = 4;
@@ -117,8 +118,7 @@ final class QrCodes {
       }
       modules = known + 2 * QUIET;
     }
-    throw new DoesNotFit(
-        element.where() + " the QR code", modules * room.least(), room.side());
+    throw new DoesNotFit(element.where() + " the QR code", modules * room.least(), room.side());
   }
 
   private static boolean fits(int width, Room room, boolean last) {

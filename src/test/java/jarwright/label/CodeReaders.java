@@ -10,6 +10,7 @@ import com.google.zxing.ReaderException;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -43,6 +44,12 @@ final class CodeReaders {
     grey.data = levels(picture);
     SECOND.process(grey);
     return SECOND.getDetections().stream().map(code -> code.message).findFirst();
+  }
+
+  /** All that BoofCV reads in the picture. */
+  static List<String> all(BufferedImage picture) {
+    second(picture);
+    return SECOND.getDetections().stream().map(code -> code.message).toList();
   }
 
   private static byte[] levels(BufferedImage picture) {

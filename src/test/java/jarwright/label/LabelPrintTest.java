@@ -57,8 +57,7 @@ class LabelPrintTest {
     for (String name : LabelSamples.names(names)) {
       int number = labels.size() + 1;
       JarLabel label = LabelSamples.lean(name, number);
-      labels.add(
-          cold && number % 4 == 0 ? label.cold(3, LabelSamples.DAY.plusDays(3)) : label);
+      labels.add(cold && number % 4 == 0 ? label.cold(3, LabelSamples.DAY.plusDays(3)) : label);
     }
     assertEquals(161, labels.size());
     return labels;

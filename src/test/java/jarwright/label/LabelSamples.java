@@ -53,8 +53,10 @@ final class LabelSamples {
     }
     all.add(new LabelStock("square-50", paper, LabelShape.RECT, 3, 5, 50, 50, 10, 10, 60, 52));
     all.add(new LabelStock("upright-30x60", paper, LabelShape.RECT, 6, 4, 30, 60, 10, 10, 32, 62));
-    all.add(new LabelStock("strip-200x22", paper, LabelShape.STRIP, 1, 10, 200, 22, 5, 10, 200, 25));
-    all.add(new LabelStock("strip-150x18", paper, LabelShape.STRIP, 1, 10, 150, 18, 5, 10, 150, 25));
+    all.add(
+        new LabelStock("strip-200x22", paper, LabelShape.STRIP, 1, 10, 200, 22, 5, 10, 200, 25));
+    all.add(
+        new LabelStock("strip-150x18", paper, LabelShape.STRIP, 1, 10, 150, 18, 5, 10, 150, 25));
     return all;
   }
 
@@ -64,8 +66,7 @@ final class LabelSamples {
 
   /** The names of all products of the tables. */
   static List<String> names(String file) {
-    try (InputStream in =
-            LabelSamples.class.getResourceAsStream("/jarwright/process/" + file);
+    try (InputStream in = LabelSamples.class.getResourceAsStream("/jarwright/process/" + file);
         CSVParser parser =
             CSVFormat.RFC4180
                 .builder()

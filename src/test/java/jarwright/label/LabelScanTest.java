@@ -60,7 +60,8 @@ class LabelScanTest {
   @Test
   @EnabledIfSystemProperty(named = "scan.envelope", matches = ".+")
   void theEnvelopeIsWritten() throws IOException {
-    StringBuilder table = new StringBuilder("| condition | first reader | second reader |\n|---|---|---|\n");
+    StringBuilder table =
+        new StringBuilder("| condition | first reader | second reader |\n|---|---|---|\n");
     Shot k = Shot.KITCHEN;
     for (int dpi : new int[] {203, 300, 600}) {
       table.append(row("printed at " + dpi + " dpi", dpi, k));
@@ -107,7 +108,16 @@ class LabelScanTest {
       first += code.isRight(CodeReaders.first(picture)) ? 1 : 0;
       second += code.isRight(CodeReaders.second(picture)) ? 1 : 0;
     }
-    return "| " + what + " | " + first + " of " + stocks.size() + " | " + second + " of "
-        + stocks.size() + " |\n";
+    return "| "
+        + what
+        + " | "
+        + first
+        + " of "
+        + stocks.size()
+        + " | "
+        + second
+        + " of "
+        + stocks.size()
+        + " |\n";
   }
 }
