@@ -14,6 +14,11 @@ final class Commands {
     ALL.put("kit", KitCommand::new);
     ALL.put("check", CheckCommand::new);
     ALL.put("day", DayCommand::new);
+    ALL.put("seal", SealCommand::new);
+    ALL.put("take", TakeCommand::new);
+    ALL.put("move", MoveCommand::new);
+    ALL.put("toss", TossCommand::new);
+    ALL.put("undo", UndoCommand::new);
     ALL.put("process", ProcessCommand::new);
   }
 

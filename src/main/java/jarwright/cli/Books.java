@@ -1,0 +1,167 @@
+package jarwright.cli;
+
+import jarwright.files.Appended;
+import jarwright.files.HouseholdFolder;
+import jarwright.files.Ledger;
+import jarwright.files.LedgerFile;
+import jarwright.files.PlanReader;
+import jarwright.lot.LotCode;
+import jarwright.pantry.LedgerEvent;
+import jarwright.pantry.Lot;
+import jarwright.pantry.Pantry;
+import jarwright.plan.Kitchen;
+import jarwright.problem.Nearest;
+import jarwright.problem.Place;
+import jarwright.problem.Problem;
+import jarwright.problem.Refused;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.cli.Option;
+
+/** The household's books, opened: its ledger as it stands, its kitchen, and what its clock says. */
+final class Books {
+  static final String BY = "by";
+
+  private final Call call;
+  private final HouseholdFolder house;
+  private final Optional<Kitchen> kitchen;
+  private final LedgerFile file;
+  private final Ledger ledger;
+  private final ZoneId zone;
+  private final OffsetDateTime now;
+
+  private Books(Call call, LedgerFile file, Ledger ledger) throws IOException, Refused {
+    this.call = call;
+    this.file = file;
+    this.ledger = ledger;
+    this.house = new HouseholdFolder(call.pantry());
+    Optional<Path> kitchenFile = PlanRun.kitchenFile(call);
+    this.kitchen =
+        kitchenFile.isPresent()
+            ? Optional.of(PlanReader.readKitchen(kitchenFile.get()))
+            : Optional.empty();
+    this.zone =
+        kitchen.flatMap(Kitchen::zone).orElseGet(() -> call.surroundings().clock().getZone());
+    this.now = OffsetDateTime.now(call.surroundings().clock().withZone(zone));
+  }
+
+  /**
+   * Reads the ledger.
+   *
+   * @throws Refused where the household has none yet, or it cannot be trusted
+   */
+  static Books open(Call call) throws IOException, Refused {
+    LedgerFile file = LedgerFile.in(call.pantry());
+    Ledger ledger = file.read();
+    if (ledger.last() == 0) {
+      throw new Refused(
+          Place.wholeFile(call.pantry().toString()),
+          "this household has no ledger yet",
+          "make a kit first, or name the household's folder with --pantry");
+    }
+    ledger.remarks().forEach(r -> call.surroundings().err().println(r));
+    return new Books(call, file, ledger);
+  }
+
+  /** Says who recorded an event. */
+  static Option byOption() {
+    return CommonOptions.withValue(null, BY, "NAME", "who records it");
+  }
+
+  String by() {
+    return call.value(BY).orElse("").strip();
+  }
+
+  HouseholdFolder house() {
+    return house;
+  }
+
+  /** Empty where the household has described none. */
+  Optional<Kitchen> kitchen() {
+    return kitchen;
+  }
+
+  /** What the kitchen's clock says. */
+  OffsetDateTime now() {
+    return now;
+  }
+
+  /** Of the kitchen's clock. */
+  ZoneId zone() {
+    return zone;
+  }
+
+  Pantry pantry() throws IOException, Refused {
+    return ledger.pantry();
+  }
+
+  List<LedgerEvent> events() throws IOException, Refused {
+    return ledger.events();
+  }
+
+  /** Adds lines to the ledger; what the decision sees is what the ledger then holds. */
+  List<LedgerEvent> record(LedgerFile.Decision decision) throws IOException, Refused {
+    return told(file.append(decision));
+  }
+
+  /** The same for what hangs on single events. */
+  List<LedgerEvent> correct(LedgerFile.Correction correction) throws IOException, Refused {
+    return told(file.correct(correction));
+  }
+
+  private List<LedgerEvent> told(Appended appended) {
+    appended.remarks().forEach(r -> call.surroundings().err().println(r));
+    return appended.events();
+  }
+
+  /**
+   * Reads a lot's code as it was typed.
+   *
+   * @throws Refused where it is mistyped
+   */
+  static LotCode code(String typed) throws Refused {
+    try {
+      return LotCode.parse(typed);
+    } catch (IllegalArgumentException e) {
+      throw new Refused(
+          Place.wholeFile(NamedJars.shown(typed)), e.getMessage(), "copy it from the label");
+    }
+  }
+
+  /**
+   * The lot of that code.
+   *
+   * @throws Refused where the ledger has none such
+   */
+  static Lot lot(Pantry pantry, LotCode code) throws Refused {
+    Optional<Lot> lot = pantry.lot(code);
+    if (lot.isEmpty()) {
+      throw new Refused(List.of(unknown(pantry, code)));
+    }
+    return lot.get();
+  }
+
+  /** That the ledger has no lot of that code, and which it may be. */
+  static Problem unknown(Pantry pantry, LotCode code) {
+    List<String> known = new ArrayList<>();
+    pantry.lots().forEach(l -> known.add(l.code().toString()));
+    List<String> sameDay =
+        pantry.lots().stream()
+            .map(Lot::code)
+            .filter(c -> c.packed().equals(code.packed()))
+            .map(LotCode::toString)
+            .toList();
+    Optional<String> near = Nearest.to(code.toString(), known);
+    String remedy =
+        sameDay.isEmpty()
+            ? near.map(n -> "did you mean " + n + "?").orElse("jarwright shelf shows what there is")
+            : "that day's lots: " + String.join(", ", sameDay);
+    return new Problem(
+        Place.wholeFile(code.toString()), "the ledger has no lot of this code", remedy);
+  }
+}

@@ -1,0 +1,47 @@
+package jarwright.cli;
+
+import jarwright.lot.LotCode;
+import jarwright.pantry.JarStep;
+import jarwright.pantry.LedgerEvent;
+import jarwright.pantry.LoadRun;
+import jarwright.pantry.Outcome;
+import jarwright.pantry.Undone;
+import jarwright.problem.Place;
+import jarwright.problem.Problem;
+import jarwright.quantity.Units;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What the ledger has of a lot's loads already, told to someone who would record it again. */
+final class RecordedLoads {
+  private final List<LedgerEvent> events;
+  private final LotCode lot;
+
+  RecordedLoads(List<LedgerEvent> events, LotCode lot) {
+    this.events = events;
+    this.lot = lot;
+  }
+
+  /** One problem, whose remedy takes all of it back. */
+  List<Problem> all() {
+    VerdictText words = new VerdictText(Units.BOTH);
+    Set<Long> undone = Undone.numbers(events);
+    List<LedgerEvent> own =
+        events.stream()
+            .filter(e -> e.lot().filter(lot::equals).isPresent())
+            .filter(e -> e.what() instanceof LoadRun || e.what() instanceof Outcome
+                || e.what() instanceof JarStep)
+            .filter(e -> !undone.contains(e.number()))
+            .toList();
+    String what =
+        own.stream().map(e -> Events.line(e, words)).collect(Collectors.joining("\n  "));
+    String numbers =
+        own.stream().map(e -> String.valueOf(e.number())).collect(Collectors.joining(" "));
+    return List.of(
+        new Problem(
+            Place.wholeFile(lot.toString()),
+            "this lot is recorded already:\n  " + what + "\n",
+            "to correct it: jarwright undo " + numbers + ", then seal again"));
+  }
+}
