@@ -19,6 +19,8 @@ final class Commands {
     ALL.put("move", MoveCommand::new);
     ALL.put("toss", TossCommand::new);
     ALL.put("undo", UndoCommand::new);
+    ALL.put("labels", LabelsCommand::new);
+    ALL.put("stock", StockCommand::new);
     ALL.put("process", ProcessCommand::new);
   }
 

@@ -73,7 +73,7 @@ final class JarText {
           "It was to be canned again, frozen or refrigerated by "
               + VerdictText.minute(recan.by()) + ".");
     }
-    jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> reasons.add(rule(id)));
+    jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> rule(id, reasons));
     return reasons;
   }
 
@@ -83,8 +83,14 @@ final class JarText {
         + doubt.since().toLocalDate() + seen + ".";
   }
 
-  private String rule(String id) {
+  /** A rule that is no longer in the table keeps its name alone. */
+  private void rule(String id, List<String> reasons) {
     Optional<VerdictRule> rule = rules.byId(id);
-    return rule.filter(r -> r.finding() != Finding.SOUND).map(words::because).orElse(id);
+    if (rule.isEmpty()) {
+      reasons.add("Rule " + id + ".");
+    } else if (rule.get().finding() != Finding.SOUND) {
+      reasons.add(words.finding(rule.get().finding()) + " Rule " + id + " ("
+          + rule.get().source() + ").");
+    }
   }
 }

@@ -57,7 +57,7 @@ final class KitCommand implements Command {
       KitSheets sheets = new KitSheets(run, printer);
       sheets.checklist(call.has(DATED), call.has(LARGE));
       sheets.day();
-      sheets.labels();
+      sheets.labels(call.pantry());
       sheets.shelf(pantry);
       sheets.records();
       sheets.json();

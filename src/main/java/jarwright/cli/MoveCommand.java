@@ -159,7 +159,7 @@ final class MoveCommand implements Command {
         };
     problems.add(
         Place.wholeFile(jar.id().toString()),
-        "it is " + text.place(jar) + (moving ? ", so it cannot go to a shelf" : "")
+        JarText.food(jar.facts()) + ": " + text.place(jar) + (moving ? ", so it cannot go to a shelf" : "")
             + (why.isEmpty() ? "" : ". " + why),
         remedy);
   }

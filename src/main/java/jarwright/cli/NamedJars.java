@@ -130,12 +130,12 @@ record NamedJars(Map<LotCode, Optional<JarNumbers>> codes, String words) {
     }
   }
 
-  /** Jars as a line shows them: {@code 260824A-K/01..04 07}. */
+  /** Jars as they can be typed again: {@code 260824A-K/01..04,07}. */
   static String shown(List<JarId> jars) {
     Map<LotCode, List<Integer>> byLot = new LinkedHashMap<>();
     jars.forEach(j -> byLot.computeIfAbsent(j.lot(), l -> new ArrayList<>()).add(j.number()));
     List<String> lots = new ArrayList<>();
-    byLot.forEach((lot, numbers) -> lots.add(lot + "/" + JarNumbers.of(numbers)));
-    return String.join(", ", lots);
+    byLot.forEach((lot, numbers) -> lots.add(lot + "/" + JarNumbers.of(numbers).toString().replace(' ', ',')));
+    return String.join(" ", lots);
   }
 }

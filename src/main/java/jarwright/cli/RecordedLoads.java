@@ -9,6 +9,7 @@ import jarwright.pantry.Undone;
 import jarwright.problem.Place;
 import jarwright.problem.Problem;
 import jarwright.quantity.Units;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -23,7 +24,7 @@ final class RecordedLoads {
     this.lot = lot;
   }
 
-  /** One problem, whose remedy takes all of it back. */
+  /** A line for each event, and how all of them are taken back. */
   List<Problem> all() {
     VerdictText words = new VerdictText(Units.BOTH);
     Set<Long> undone = Undone.numbers(events);
@@ -34,14 +35,16 @@ final class RecordedLoads {
                 || e.what() instanceof JarStep)
             .filter(e -> !undone.contains(e.number()))
             .toList();
-    String what =
-        own.stream().map(e -> Events.line(e, words)).collect(Collectors.joining("\n  "));
-    String numbers =
-        own.stream().map(e -> String.valueOf(e.number())).collect(Collectors.joining(" "));
-    return List.of(
+    List<Problem> problems = new ArrayList<>();
+    Place place = Place.wholeFile(lot.toString());
+    own.forEach(e -> problems.add(new Problem(place, "recorded as " + Events.line(e, words), "")));
+    problems.add(
         new Problem(
-            Place.wholeFile(lot.toString()),
-            "this lot is recorded already:\n  " + what + "\n",
-            "to correct it: jarwright undo " + numbers + ", then seal again"));
+            place,
+            "what is recorded stays",
+            "if it is wrong: jarwright undo "
+                + own.stream().map(e -> String.valueOf(e.number())).collect(Collectors.joining(" "))
+                + ", then seal again"));
+    return problems;
   }
 }

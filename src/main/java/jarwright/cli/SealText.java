@@ -1,6 +1,6 @@
 package jarwright.cli;
 
-import jarwright.lot.JarId;
+import jarwright.lot.LotCode;
 import jarwright.pantry.Entry;
 import jarwright.pantry.Finding;
 import jarwright.pantry.JarNumbers;
@@ -17,12 +17,16 @@ import jarwright.quantity.Units;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** How loads compare with the tested process, and each jar's verdict, as lines of text. */
 final class SealText {
+  private static final String DEEPER = "      ";
+
   private final Pantry pantry;
   private final Style style;
   private final VerdictText verdicts;
@@ -40,20 +44,32 @@ final class SealText {
   /** The lines, each ended. */
   String of(Sealed sealed) {
     String header = "";
-    for (Entry entry : sealed.entries()) {
-      LotFacts facts = pantry.lot(entry.lot().orElseThrow()).orElseThrow().facts();
+    Map<Judged, JarNumbers> alike = new LinkedHashMap<>();
+    for (int i = 0; i < sealed.entries().size(); i++) {
+      Entry entry = sealed.entries().get(i);
+      LotCode lot = entry.lot().orElseThrow();
+      LotFacts facts = pantry.lot(lot).orElseThrow().facts();
       if (entry.what() instanceof LoadRun run) {
-        load(entry, run, facts);
+        load(lot + ", load " + run.load() + ", jars " + entry.jars(), run, facts);
         header = header(entry, run.load());
       } else if (entry.what() instanceof Outcome outcome) {
         if (!header.equals(header(entry, outcome.load()))) {
           header = header(entry, outcome.load());
           line(header + ", whose process was recorded before");
         }
-        JarId first = entry.lot().get().jar(entry.jars().stream().findFirst().orElseThrow());
-        jars(entry.jars(), sealed.verdicts().get(first), outcome, facts);
+        Judged judged = sealed.verdicts().get(lot.jar(entry.jars().stream().min().orElseThrow()));
+        alike.merge(judged, entry.jars(), JarNumbers::plus);
+        boolean last =
+            i + 1 == sealed.entries().size()
+                || !(sealed.entries().get(i + 1).what() instanceof Outcome next)
+                || next.load() != outcome.load()
+                || !sealed.entries().get(i + 1).lot().equals(entry.lot());
+        if (last) {
+          alike.forEach((verdict, jars) -> jars(jars, verdict, facts));
+          alike.clear();
+        }
       } else {
-        line(entry.lot().get() + "/" + entry.jars() + "  never filled");
+        line(lot + "/" + entry.jars() + "  never filled");
       }
     }
     return out.toString();
@@ -67,10 +83,9 @@ final class SealText {
     out.append(text).append('\n');
   }
 
-  private void load(Entry entry, LoadRun run, LotFacts facts) {
-    line(entry.lot().orElseThrow() + "  " + facts.name() + ", " + facts.pack() + " pack, "
-        + facts.jar());
-    line("load " + run.load() + ", jars " + entry.jars());
+  private void load(String heading, LoadRun run, LotFacts facts) {
+    line(heading);
+    line("  " + facts.name() + ", " + facts.pack() + " pack, " + facts.jar());
     Required required = run.required();
     Observed seen = run.seen();
     line("  tested process  " + asked(required));
@@ -118,14 +133,11 @@ final class SealText {
         : "";
   }
 
-  private void jars(JarNumbers jars, Judged judged, Outcome outcome, LotFacts facts) {
+  private void jars(JarNumbers jars, Judged judged, LotFacts facts) {
     List<String> deed = verdicts.deed(judged.verdict(), facts.shelf(), facts.useBy());
-    String name = "  jar" + (jars.size() == 1 ? " " : "s ") + jars;
-    line(name + "  " + deed.get(0));
-    deed.stream().skip(1).forEach(d -> line("    " + d));
-    judged.because().forEach(rule -> line("    " + verdicts.because(rule)));
-    if (!outcome.note().isEmpty()) {
-      line("    note: " + outcome.note());
-    }
+    String name = "  jar" + (jars.size() == 1 ? " " : "s ") + jars + ": ";
+    out.append(Indented.of(name, DEEPER, deed.get(0)));
+    deed.stream().skip(1).forEach(d -> out.append(Indented.of(DEEPER, DEEPER, d)));
+    verdicts.because(judged).forEach(b -> out.append(Indented.of(DEEPER, DEEPER + "  ", b)));
   }
 }

@@ -6,7 +6,6 @@ import jarwright.pantry.Jar;
 import jarwright.pantry.JarStep;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
-import jarwright.pantry.Standing;
 import jarwright.pantry.UseOrder;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
@@ -17,6 +16,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.commons.cli.Options;
 
 /** Jars taken from the shelf to be eaten: those named, or the one of a product to use first. */
@@ -68,7 +69,7 @@ final class TakeCommand implements Command {
               if (!named.words().isEmpty()) {
                 taken.add(first(pantry, named.words(), taken, books, text));
               }
-              refuse(taken.stream().flatMap(j -> against(j, books, text, looked).stream()).toList());
+              refuse(new Unfit(text, books.now(), looked.isPresent()).of(taken));
               return entries(taken, books, looked, call.value(NOTE).orElse(""));
             });
     for (Jar jar : taken) {
@@ -79,7 +80,7 @@ final class TakeCommand implements Command {
         .filter(j -> !j.facts().madeHere())
         .forEach(j -> call.out().println(j.id() + " came from an old list: nobody can vouch for how"
             + " it was processed."));
-    call.out().println("Look before you taste. " + words.spoiled());
+    call.out().println(words.caution());
     call.tell("recorded as " + Events.numbers(events));
   }
 
@@ -128,65 +129,19 @@ final class TakeCommand implements Command {
       return fit.get(0);
     }
     if (called.isEmpty()) {
-      List<String> there =
-          pantry.here().map(j -> j.facts().product()).distinct().sorted().toList();
       throw new Refused(
-          Place.wholeFile(NamedJars.shown(name)),
-          "no jar in the house is called so",
-          there.isEmpty() ? "there is none at all" : Nearest.remedy(name, there));
+          Place.wholeFile(NamedJars.shown(name)), "no jar in the house is called so", near(pantry, name));
     }
-    List<Problem> problems = new ArrayList<>();
-    order.of(called.stream())
-        .forEach(j -> against(j, books, text, Optional.empty()).ifPresent(problems::add));
-    throw new Refused(problems);
+    throw new Refused(new Unfit(text, books.now(), false).of(order.of(called.stream())));
   }
 
-  /** What speaks against eating the jar; empty where nothing does. */
-  private static Optional<Problem> against(
-      Jar jar, Books books, JarText text, Optional<String> looked) {
-    Standing standing = jar.standingAt(books.now());
-    String why = String.join(" ", text.reasons(jar));
-    return switch (standing.kind()) {
-      case PLANNED ->
-          problem(
-              jar,
-              "it is not sealed yet: nobody has recorded how it came out",
-              "jarwright seal " + jar.id().lot());
-      case TO_THROW_AWAY ->
-          problem(
-              jar,
-              "it is to be thrown away, so it cannot be taken. " + why,
-              "never taste it; jarwright toss " + jar.id() + " --why TEXT");
-      case TO_RECAN ->
-          problem(
-              jar,
-              "its verdict keeps it from being eaten as it is: " + text.place(jar) + ". " + why,
-              "do so; or jarwright move " + jar.id() + " --to refrigerator, where that is allowed,"
-                  + " and take it from there");
-      default -> {
-        boolean there = standing.isHere() || standing instanceof Standing.Missing;
-        if (there && jar.doubt().isPresent() && looked.isEmpty()) {
-          yield problem(
-              jar,
-              "it is in doubt. " + why,
-              "look at it without tasting; if it is sound, take it with --looked-at \"what you"
-                  + " saw\"; else jarwright toss " + jar.id() + " --why TEXT");
-        }
-        yield JarStep.taken("").hindrance(jar, books.now()).isEmpty()
-            ? Optional.empty()
-            : problem(
-                jar,
-                "it is " + text.place(jar) + ", so it cannot be taken",
-                "read its label again");
-      }
-    };
-  }
-
-  private static Optional<Problem> problem(Jar jar, String what, String remedy) {
-    return Optional.of(
-        new Problem(
-            Place.wholeFile(jar.id().toString()),
-            JarText.food(jar.facts()) + ": " + what,
-            remedy));
+  private static String near(Pantry pantry, String name) {
+    List<String> there = pantry.here().map(j -> j.facts().product()).distinct().sorted().toList();
+    Set<String> begins = new TreeSet<>();
+    there.forEach(p -> begins.add(p.split("[- ]")[0]));
+    String guess = Nearest.to(name, begins).map(n -> "did you mean " + n + "? ").orElse("");
+    return there.isEmpty()
+        ? "there is none at all"
+        : guess + "(there are: " + String.join(", ", there) + ")";
   }
 }

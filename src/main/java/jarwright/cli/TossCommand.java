@@ -66,7 +66,7 @@ final class TossCommand implements Command {
                       j ->
                           problems.add(
                               Place.wholeFile(j.id().toString()),
-                              JarText.food(j.facts()) + ": it is " + text.place(j)
+                              JarText.food(j.facts()) + ": " + text.place(j)
                                   + ", so it cannot be thrown away",
                               "read its label again"));
               problems.refuse();

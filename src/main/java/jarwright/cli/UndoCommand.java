@@ -2,7 +2,6 @@ package jarwright.cli;
 
 import jarwright.pantry.Entry;
 import jarwright.pantry.Imported;
-import jarwright.pantry.JarNumbers;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Planned;
 import jarwright.pantry.Undone;
@@ -15,11 +14,16 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.LongStream;
 import org.apache.commons.cli.Options;
 
 /** Takes events of the ledger back; they stay in it, and so does the taking back. */
 final class UndoCommand implements Command {
   private static final String WHY = "why";
+  private static final Pattern RUN = Pattern.compile("(\\d{1,9})(?:(?:\\.\\.|-)(\\d{1,9}))?");
+  private static final int MOST = 1_000;
 
   @Override
   public String name() {
@@ -72,16 +76,15 @@ final class UndoCommand implements Command {
   private static List<Long> numbers(List<String> arguments) throws Usage {
     TreeSet<Long> numbers = new TreeSet<>(Collections.reverseOrder());
     for (String argument : arguments) {
-      try {
-        JarNumbers.parse(argument).stream().forEach(n -> numbers.add((long) n));
-      } catch (IllegalArgumentException e) {
-        numbers.clear();
-      }
-      if (numbers.isEmpty()) {
+      Matcher run = RUN.matcher(argument.strip());
+      long first = run.matches() ? Long.parseLong(run.group(1)) : 0;
+      long last = run.matches() && run.group(2) != null ? Long.parseLong(run.group(2)) : first;
+      if (first < 1 || last < first || last - first >= MOST) {
         throw new Usage(
             "undo takes numbers of events, as the ledger and the commands give them: jarwright undo"
                 + " 12, or 12..14; not \"" + NamedJars.shown(argument) + "\"");
       }
+      LongStream.rangeClosed(first, last).forEach(numbers::add);
     }
     return List.copyOf(numbers);
   }

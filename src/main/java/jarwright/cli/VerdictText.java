@@ -3,6 +3,7 @@ package jarwright.cli;
 import jarwright.page.Wording;
 import jarwright.pantry.Finding;
 import jarwright.pantry.Grade;
+import jarwright.pantry.Judged;
 import jarwright.pantry.Verdict;
 import jarwright.pantry.VerdictRule;
 import jarwright.quantity.MeasuredText;
@@ -12,6 +13,8 @@ import jarwright.render.WordBundle;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -65,6 +68,11 @@ final class VerdictText {
     return List.of("THROW AWAY, untasted.", spoiled());
   }
 
+  /** What to look for before a jar is eaten. */
+  String caution() {
+    return words.text("record.caution");
+  }
+
   /** How to be rid of a jar that may be spoiled. */
   String spoiled() {
     return words.text("doubt.spoiled") + ": " + measured("doubt.spoiled.text");
@@ -75,9 +83,22 @@ final class VerdictText {
     return words.text("record.finding." + finding.word());
   }
 
-  /** A rule with its name and its source. */
-  String because(VerdictRule rule) {
-    return finding(rule.finding()) + " [" + rule.id() + ": " + rule.source() + "]";
+  /** What was found, each with the rules and sources that decided; and that it was too late. */
+  List<String> because(Judged judged) {
+    Map<Finding, List<VerdictRule>> found = new LinkedHashMap<>();
+    judged.because().forEach(r -> found.computeIfAbsent(r.finding(), f -> new ArrayList<>()).add(r));
+    List<String> lines = new ArrayList<>();
+    found.forEach(
+        (finding, rules) -> {
+          lines.add(finding(finding));
+          rules.forEach(r -> lines.add("rule " + r.id() + " (" + r.source() + ")" + late(r, judged)));
+        });
+    return lines;
+  }
+
+  private static String late(VerdictRule rule, Judged judged) {
+    boolean late = judged.verdict().grade().isStricterThan(rule.verdict());
+    return late ? ": that time was over when this was recorded, or is not known" : "";
   }
 
   /** A verdict in a few words. */
