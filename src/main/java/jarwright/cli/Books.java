@@ -64,6 +64,22 @@ final class Books {
           "this household has no ledger yet",
           "make a kit first, or name the household's folder with --pantry");
     }
+    return opened(call, file, ledger);
+  }
+
+  /**
+   * The same where the household may be new and have no ledger yet.
+   *
+   * @throws Refused where its ledger cannot be trusted
+   */
+  static Books openOrBegin(Call call) throws IOException, Refused {
+    LedgerFile file = LedgerFile.in(call.pantry());
+    Ledger ledger = file.read();
+    return opened(call, file, ledger);
+  }
+
+  private static Books opened(Call call, LedgerFile file, Ledger ledger)
+      throws IOException, Refused {
     ledger.remarks().forEach(r -> call.surroundings().err().println(r));
     return new Books(call, file, ledger);
   }
@@ -102,6 +118,11 @@ final class Books {
 
   List<LedgerEvent> events() throws IOException, Refused {
     return ledger.events();
+  }
+
+  /** As the ledger stands now, what was recorded since it was opened included. */
+  List<LedgerEvent> eventsNow() throws IOException, Refused {
+    return file.read().events();
   }
 
   /** Adds lines to the ledger; what the decision sees is what the ledger then holds. */
