@@ -6,6 +6,7 @@ import jarwright.page.Sheet;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
+import jarwright.pantry.Remark;
 import jarwright.pantry.Spot;
 import jarwright.pantry.Standing;
 import jarwright.pantry.StockLine;
@@ -36,6 +37,7 @@ final class ShelfCommand implements Command {
   private static final String FORMAT = "format";
   private static final String OUT = "output";
   private static final String TEMPLATES = "templates";
+  private static final int MOST_REMARKS = 3;
   private static final List<String> FORMATS = List.of("text", "csv", "json");
 
   @Override
@@ -111,7 +113,7 @@ final class ShelfCommand implements Command {
   private static void stock(Call call, Books books, String format)
       throws Usage, Refused, IOException {
     Pantry pantry = books.pantry();
-    pantry.remarks().forEach(r -> call.tell("ledger: " + r));
+    remarks(call, pantry.remarks());
     Optional<String> place = call.value(PLACE);
     List<Jar> jars =
         pantry.here().filter(j -> place.isEmpty() || isAt(j, place.get())).toList();
@@ -133,6 +135,13 @@ final class ShelfCommand implements Command {
       case "csv" -> call.out().print(ShelfListing.csv(lines));
       case "json" -> call.out().print(ShelfListing.json(lines));
       default -> text(call, books, pantry, lines);
+    }
+  }
+
+  private static void remarks(Call call, List<Remark> remarks) {
+    remarks.stream().limit(MOST_REMARKS).forEach(r -> call.tell("ledger.csv, " + r));
+    if (remarks.size() > MOST_REMARKS) {
+      call.tell("ledger.csv, " + (remarks.size() - MOST_REMARKS) + " more such remarks");
     }
   }
 

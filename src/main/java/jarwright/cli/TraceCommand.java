@@ -104,7 +104,7 @@ final class TraceCommand implements Command {
 
   /** A lot alone means all its jars. */
   private static String whole(String argument) {
-    return argument.contains("/") || argument.isBlank() ? argument : argument + "/all";
+    return argument.matches("[0-9][^/]*") ? argument.strip() + "/all" : argument;
   }
 
   private static Sought sought(Call call) throws Usage {

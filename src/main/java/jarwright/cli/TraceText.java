@@ -157,7 +157,7 @@ final class TraceText {
     List<Jar> doubtful =
         lot.jars().stream()
             .filter(j -> j.standing().isHere() && j.doubt().isPresent())
-            .filter(j -> !bad.contains(j.id().number()))
+            .filter(j -> !(j.standingAt(books.now()) instanceof Standing.ToThrowAway))
             .toList();
     List<Jar> eaten =
         lot.jars().stream()
@@ -165,7 +165,7 @@ final class TraceText {
             .filter(j -> !bad.contains(j.id().number()))
             .toList();
     if (doubtful.isEmpty()) {
-      out.append("No other jar of the lot is in the house.\n");
+      out.append("No other jar of the lot is left to be looked at.\n");
     } else {
       out.append(Indented.of("", "", SpoiledText.siblings()));
       groups(doubtful).forEach((place, numbers) -> out.append(group(place, numbers)));

@@ -47,6 +47,7 @@ final class Inventory {
   private static ShelfLine line(Key key, List<Jar> jars) {
     Jar first = jars.get(0);
     return new ShelfLine(
+        key.place().name(),
         key.lot(),
         first.facts(),
         useBy(first),

@@ -10,6 +10,7 @@ import java.util.Optional;
 /**
  * The jars of one lot at one place.
  *
+ * @param place its name as the sheet shows it
  * @param useBy the day by which they are to be used; empty where nobody knows
  * @param numbers of the jars, rising
  * @param useFirst to be eaten before others of their kind
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param doubtful to be looked at before they are eaten
  */
 record ShelfLine(
+    String place,
     LotCode lot,
     LotFacts facts,
     Optional<LocalDate> useBy,

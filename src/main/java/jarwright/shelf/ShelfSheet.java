@@ -42,8 +42,10 @@ public final class ShelfSheet {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("household", household);
     view.put("today", today.toString());
-    view.put("jars", inventory.lines().mapToInt(l -> l.numbers().size()).sum());
-    view.put("due", inventory.dueSoon(today).stream().map(l -> line(l, today)).toList());
+    view.put("jars", jars(inventory.lines().toList()));
+    List<ShelfLine> due = inventory.dueSoon(today);
+    view.put("due", due.stream().map(l -> line(l, today)).toList());
+    view.put("dueJars", jars(due));
     view.put("months", months(inventory.dueByMonth(YearMonth.from(today), MONTHS_SHOWN)));
     view.put("places", places(inventory, today));
     view.put("totals", totals(inventory));
@@ -53,6 +55,8 @@ public final class ShelfSheet {
 
   private List<Map<String, Object>> places(Inventory inventory, LocalDate today) {
     List<Map<String, Object>> places = new ArrayList<>();
+    Map<String, Integer> sums = sums(inventory);
+    Map<String, Integer> soFar = new TreeMap<>();
     inventory
         .places()
         .forEach(
@@ -60,15 +64,29 @@ public final class ShelfSheet {
               Map<String, Object> one = new LinkedHashMap<>();
               one.put("name", place.name());
               one.put("calls", place.calls());
-              one.put("jars", lines.stream().mapToInt(l -> l.numbers().size()).sum());
-              one.put("lines", lines.stream().map(l -> line(l, today)).toList());
+              one.put("jars", jars(lines));
+              one.put("lines", lines.stream().map(l -> running(l, today, sums, soFar)).toList());
               places.add(one);
             });
     return places;
   }
 
+  /** A line with the running total of its product and size. */
+  private Map<String, Object> running(
+      ShelfLine line, LocalDate today, Map<String, Integer> sums, Map<String, Integer> soFar) {
+    Map<String, Object> one = line(line, today);
+    one.put("soFar", soFar.merge(food(line), line.numbers().size(), Integer::sum));
+    one.put("ofAll", sums.get(food(line)));
+    return one;
+  }
+
+  private static int jars(List<ShelfLine> lines) {
+    return lines.stream().mapToInt(l -> l.numbers().size()).sum();
+  }
+
   private Map<String, Object> line(ShelfLine line, LocalDate today) {
     Map<String, Object> one = new LinkedHashMap<>();
+    one.put("place", line.place());
     one.put("product", productName.apply(line.facts()));
     one.put("pack", line.facts().pack());
     one.put("jar", line.facts().jar());
@@ -80,6 +98,7 @@ public final class ShelfSheet {
     one.put("useFirst", line.useFirst());
     one.put("planned", line.planned());
     one.put("doubtful", line.doubtful());
+    one.put("old", !line.facts().madeHere());
     one.put("from", line.facts().from());
     return one;
   }
@@ -99,15 +118,7 @@ public final class ShelfSheet {
 
   /** Jars of each product and size, by product. */
   private List<Map<String, Object>> totals(Inventory inventory) {
-    Map<String, Integer> sums = new TreeMap<>();
-    inventory
-        .lines()
-        .forEach(
-            l ->
-                sums.merge(
-                    productName.apply(l.facts()) + "\t" + l.facts().jar(),
-                    l.numbers().size(),
-                    Integer::sum));
+    Map<String, Integer> sums = sums(inventory);
     List<Map<String, Object>> totals = new ArrayList<>();
     sums.forEach(
         (key, jars) -> {
@@ -119,5 +130,15 @@ public final class ShelfSheet {
           totals.add(one);
         });
     return totals;
+  }
+
+  private Map<String, Integer> sums(Inventory inventory) {
+    Map<String, Integer> sums = new TreeMap<>();
+    inventory.lines().forEach(l -> sums.merge(food(l), l.numbers().size(), Integer::sum));
+    return sums;
+  }
+
+  private String food(ShelfLine line) {
+    return productName.apply(line.facts()) + "\t" + line.facts().jar();
   }
 }

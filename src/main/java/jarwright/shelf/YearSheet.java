@@ -18,7 +18,10 @@ import java.util.function.Function;
 /** A year on one page: what was put up, eaten and lost, how long the stock lasts, what to put up. */
 public final class YearSheet {
   private static final String TEMPLATE = "year.ftl";
+  /** So many foods fit on one side with a bar for each; of more, only the largest get bars. */
   private static final int MOST_BARS = 8;
+
+  private static final int BARS_OF_MANY = 5;
 
   private final Wording words;
   private final Function<LotFacts, String> productName;
@@ -71,11 +74,11 @@ public final class YearSheet {
     return one;
   }
 
-  /** The foods with the most jars, since more bars than these do not fit beside the table. */
+  /** The foods with the most jars. */
   private List<Map<String, Object>> bars(YearBook book) {
     return book.foods().stream()
         .sorted(Comparator.comparing(YearSheet::size).reversed())
-        .limit(MOST_BARS)
+        .limit(book.foods().size() > MOST_BARS ? BARS_OF_MANY : MOST_BARS)
         .map(this::food)
         .toList();
   }
