@@ -206,7 +206,7 @@ final class ShelfCommand implements Command {
         sheet.of(
             jars.filter(j -> !(j.standing() instanceof Standing.Planned)),
             books.kitchen().map(Kitchen::household).orElse(""),
-            books.now().toLocalDate(),
+            books.now(),
             options.paper()));
   }
 
