@@ -15,6 +15,7 @@ import jarwright.problem.Place;
 import jarwright.problem.Problem;
 import jarwright.problem.Refused;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -28,17 +29,17 @@ final class Books {
   static final String BY = "by";
 
   private final Call call;
+  private final String by;
   private final HouseholdFolder house;
   private final Optional<Kitchen> kitchen;
   private final LedgerFile file;
-  private final Ledger ledger;
   private final ZoneId zone;
   private final OffsetDateTime now;
 
-  private Books(Call call, LedgerFile file, Ledger ledger) throws IOException, Refused {
+  private Books(Call call) throws Usage, IOException, Refused {
     this.call = call;
-    this.file = file;
-    this.ledger = ledger;
+    this.by = call.text(BY);
+    this.file = LedgerFile.in(call.pantry());
     this.house = new HouseholdFolder(call.pantry());
     Optional<Path> kitchenFile = PlanRun.kitchenFile(call);
     this.kitchen =
@@ -51,37 +52,29 @@ final class Books {
   }
 
   /**
-   * Reads the ledger.
+   * Opens them; the ledger is read when it is asked for.
    *
-   * @throws Refused where the household has none yet, or it cannot be trusted
+   * @throws Usage where the name of who records cannot be written
+   * @throws Refused where the household has no ledger yet, or its kitchen cannot be read
    */
-  static Books open(Call call) throws IOException, Refused {
-    LedgerFile file = LedgerFile.in(call.pantry());
-    Ledger ledger = file.read();
-    if (ledger.last() == 0) {
+  static Books open(Call call) throws Usage, IOException, Refused {
+    if (!Files.exists(call.pantry().resolve(LedgerFile.NAME))) {
       throw new Refused(
           Place.wholeFile(call.pantry().toString()),
           "this household has no ledger yet",
           "make a kit first, or name the household's folder with --pantry");
     }
-    return opened(call, file, ledger);
+    return new Books(call);
   }
 
   /**
    * The same where the household may be new and have no ledger yet.
    *
-   * @throws Refused where its ledger cannot be trusted
+   * @throws Usage where the name of who records cannot be written
+   * @throws Refused where its kitchen cannot be read
    */
-  static Books openOrBegin(Call call) throws IOException, Refused {
-    LedgerFile file = LedgerFile.in(call.pantry());
-    Ledger ledger = file.read();
-    return opened(call, file, ledger);
-  }
-
-  private static Books opened(Call call, LedgerFile file, Ledger ledger)
-      throws IOException, Refused {
-    ledger.remarks().forEach(r -> call.surroundings().err().println(r));
-    return new Books(call, file, ledger);
+  static Books openOrBegin(Call call) throws Usage, IOException, Refused {
+    return new Books(call);
   }
 
   /** Says who recorded an event. */
@@ -89,8 +82,9 @@ final class Books {
     return CommonOptions.withValue(null, BY, "NAME", "who records it");
   }
 
+  /** Who records; may be empty. */
   String by() {
-    return call.value(BY).orElse("").strip();
+    return by;
   }
 
   HouseholdFolder house() {
@@ -112,17 +106,20 @@ final class Books {
     return zone;
   }
 
+  /** The stock as the ledger now has it. */
   Pantry pantry() throws IOException, Refused {
-    return ledger.pantry();
+    return ledger().pantry();
   }
 
+  /** All events of the ledger as it now stands. */
   List<LedgerEvent> events() throws IOException, Refused {
-    return ledger.events();
+    return ledger().events();
   }
 
-  /** As the ledger stands now, what was recorded since it was opened included. */
-  List<LedgerEvent> eventsNow() throws IOException, Refused {
-    return file.read().events();
+  private Ledger ledger() throws IOException, Refused {
+    Ledger ledger = file.read();
+    ledger.remarks().forEach(r -> call.surroundings().err().println(r));
+    return ledger;
   }
 
   /** Adds lines to the ledger; what the decision sees is what the ledger then holds. */

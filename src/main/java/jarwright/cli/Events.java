@@ -33,16 +33,28 @@ final class Events {
   /** When, what and to which jars. */
   static String line(LedgerEvent event, VerdictText words) {
     String jars =
-        event.lot().map(l -> " " + l + (event.jars().isEmpty() ? "" : "/" + event.jars()))
+        event
+            .lot()
+            .map(l -> " " + l + (event.jars().isEmpty() ? "" : "/" + event.jars()))
             .orElse("");
     String more = particular(event.what(), words);
-    return "event " + event.number() + " of " + VerdictText.minute(event.when()) + ": "
-        + words.event(event.what().kind()) + jars + (more.isEmpty() ? "" : ": " + more);
+    return "event "
+        + event.number()
+        + " of "
+        + VerdictText.minute(event.when())
+        + ": "
+        + words.event(event.what().kind())
+        + jars
+        + (more.isEmpty() ? "" : ": " + more);
   }
 
   private static String particular(Happening what, VerdictText words) {
     if (what instanceof LoadRun run) {
-      return "load " + run.load() + ", " + time(run.seen().fullRunFrom()) + " to "
+      return "load "
+          + run.load()
+          + ", "
+          + time(run.seen().fullRunFrom())
+          + " to "
           + time(run.seen().end());
     }
     if (what instanceof Outcome outcome) {

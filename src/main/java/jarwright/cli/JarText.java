@@ -1,6 +1,5 @@
 package jarwright.cli;
 
-import jarwright.pantry.Doubt;
 import jarwright.pantry.Finding;
 import jarwright.pantry.Jar;
 import jarwright.pantry.LotFacts;
@@ -45,12 +44,10 @@ final class JarText {
           "to be canned again or frozen by "
               + VerdictText.minute(((Standing.ToRecan) standing).by());
       case TO_THROW_AWAY -> "to be thrown away";
-      case MISSING ->
-          "missing since " + ((Standing.Missing) standing).since().toLocalDate();
+      case MISSING -> "missing since " + ((Standing.Missing) standing).since().toLocalDate();
       case TAKEN -> "taken on " + ((Standing.Taken) standing).when().toLocalDate();
       case TOSSED -> tossed((Standing.Tossed) standing);
-      case RECANNED ->
-          "canned again on " + ((Standing.Recanned) standing).when().toLocalDate();
+      case RECANNED -> "canned again on " + ((Standing.Recanned) standing).when().toLocalDate();
     };
   }
 
@@ -59,10 +56,9 @@ final class JarText {
     return "thrown away on " + tossed.when().toLocalDate() + why;
   }
 
-  /** Why it is to be thrown away, or why it is in doubt; with the rules' sources. */
+  /** Why it is not on a shelf, with the rules and their sources; none where nothing is wrong. */
   List<String> reasons(Jar jar) {
     List<String> reasons = new ArrayList<>();
-    jar.doubt().ifPresent(d -> reasons.add(doubt(d)));
     Standing told = jar.standing();
     boolean late = told.kind() != jar.standingAt(now).kind();
     if (late && told instanceof Standing.InRefrigerator cold) {
@@ -71,16 +67,26 @@ final class JarText {
     if (late && told instanceof Standing.ToRecan recan) {
       reasons.add(
           "It was to be canned again, frozen or refrigerated by "
-              + VerdictText.minute(recan.by()) + ".");
+              + VerdictText.minute(recan.by())
+              + ".");
     }
     jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> rule(id, reasons));
+    if (reasons.isEmpty() && told instanceof Standing.ToThrowAway) {
+      reasons.add("It was found spoiled, or turned up again after it had been given up.");
+    }
     return reasons;
   }
 
-  private static String doubt(Doubt doubt) {
-    String seen = doubt.seen().isEmpty() ? "" : ": " + doubt.seen();
-    return "Jar " + doubt.cause() + " of its lot was found spoiled on "
-        + doubt.since().toLocalDate() + seen + ".";
+  /** Why it is to be looked at before it is eaten; empty where it is not in doubt. */
+  static Optional<String> doubt(Jar jar) {
+    return jar.doubt()
+        .map(
+            doubt ->
+                "Jar "
+                    + doubt.cause()
+                    + " of its lot was found spoiled on "
+                    + doubt.since().toLocalDate()
+                    + (doubt.seen().isEmpty() ? "." : ": " + doubt.seen() + "."));
   }
 
   /** A rule that is no longer in the table keeps its name alone. */
@@ -89,8 +95,8 @@ final class JarText {
     if (rule.isEmpty()) {
       reasons.add("Rule " + id + ".");
     } else if (rule.get().finding() != Finding.SOUND) {
-      reasons.add(words.finding(rule.get().finding()) + " Rule " + id + " ("
-          + rule.get().source() + ").");
+      reasons.add(
+          words.finding(rule.get().finding()) + " Rule " + id + " (" + rule.get().source() + ").");
     }
   }
 }

@@ -97,11 +97,7 @@ final class KitSheets {
     for (Batch batch : run.batches()) {
       JarLabel first =
           JarLabel.of(
-              run.record(batch),
-              names.of(batch.product()),
-              kitchen.units(),
-              kitchen.link(),
-              words);
+              run.record(batch), names.of(batch.product()), kitchen.units(), kitchen.link(), words);
       labels.addAll(first.upTo(batch.jars()));
     }
     LabelStock stock = LabelStocks.read(household).forKitchen(kitchen);

@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 
@@ -62,7 +61,8 @@ final class LabelsCommand implements Command {
     LabelsSheet.Use use = use(call);
     NamedJars named = NamedJars.of(call.arguments().stream().map(LabelsCommand::whole).toList());
     if (named.codes().isEmpty() || !named.words().isEmpty()) {
-      throw new Usage("labels needs lots or jars by their codes, as in: jarwright labels 260824A-T");
+      throw new Usage(
+          "labels needs lots or jars by their codes, as in: jarwright labels 260824A-T");
     }
     Books books = Books.open(call);
     SheetOptions options = new SheetOptions(call, books.kitchen());
@@ -80,11 +80,11 @@ final class LabelsCommand implements Command {
     if (labels.isEmpty()) {
       throw new Refused(
           Place.wholeFile(NamedJars.shown(without)),
-          "none of these jars gets a label"
-              + (call.has(SEALED) ? " with --sealed" : ""),
+          "none of these jars gets a label" + (call.has(SEALED) ? " with --sealed" : ""),
           "labels are for jars on the shelf, in the refrigerator, or still to be filled");
     }
-    LocalDate made = labels.stream().map(l -> l.jar().lot().packed()).min(LocalDate::compareTo).get();
+    LocalDate made =
+        labels.stream().map(l -> l.jar().lot().packed()).min(LocalDate::compareTo).get();
     Path file =
         call.path(OUT)
             .orElseGet(
@@ -106,14 +106,21 @@ final class LabelsCommand implements Command {
     int all = labels.size() * use.copies();
     long cold = labels.stream().filter(l -> l.coldDays().isPresent()).count();
     int next = (use.start() - 1 + all) % stock.labelsPerSheet() + 1;
-    return "wrote " + file + ": " + all + (all == 1 ? " label" : " labels") + " on " + stock.id()
+    return "wrote "
+        + file
+        + ": "
+        + all
+        + (all == 1 ? " label" : " labels")
+        + " on "
+        + stock.id()
         + (cold == 0 ? "" : ", " + cold * use.copies() + " for the refrigerator")
         + (next == 1 ? "" : "; the last sheet is free from label " + next);
   }
 
   /** A lot alone means all its jars. */
   private static String whole(String argument) {
-    return argument.contains("/") || argument.isBlank() ? argument : argument + "/all";
+    boolean lot = argument.matches("\\s*[0-9][^/]*");
+    return lot ? argument.strip() + "/all" : argument;
   }
 
   private static LabelsSheet.Use use(Call call) throws Usage {

@@ -68,17 +68,17 @@ final class MoveCommand implements Command {
     }
     if (!named.words().isEmpty()) {
       throw new Usage(
-          "move needs the jars' codes, not \"" + NamedJars.shown(named.words())
+          "move needs the jars' codes, not \""
+              + NamedJars.shown(named.words())
               + "\"; a shelf of several words needs quotes, as in: --to \"cellar B3\"");
     }
-    String shelf = call.value(TO).orElse("").strip();
+    String shelf = call.text(TO);
     if (call.has(TO) && (shelf.isEmpty() || shelf.length() > LONGEST_SHELF)) {
       throw new Usage("a shelf has a name of 1 to " + LONGEST_SHELF + " characters");
     }
     Optional<LotCode> into = into(call);
     Books books = Books.open(call);
-    JarText text =
-        new JarText(new VerdictText(Units.BOTH), VerdictTable.read(), books.now());
+    JarText text = new JarText(new VerdictText(Units.BOTH), VerdictTable.read(), books.now());
     List<String> said = new ArrayList<>();
     List<LedgerEvent> events =
         books.record(
@@ -141,8 +141,7 @@ final class MoveCommand implements Command {
     return JarStep.moved(shelf);
   }
 
-  private static void check(
-      Jar jar, JarStep step, Books books, JarText text, Problems problems) {
+  private static void check(Jar jar, JarStep step, Books books, JarText text, Problems problems) {
     if (step.hindrance(jar, books.now()).isEmpty()) {
       return;
     }
@@ -159,7 +158,10 @@ final class MoveCommand implements Command {
         };
     problems.add(
         Place.wholeFile(jar.id().toString()),
-        JarText.food(jar.facts()) + ": " + text.place(jar) + (moving ? ", so it cannot go to a shelf" : "")
+        JarText.food(jar.facts())
+            + ": "
+            + text.place(jar)
+            + (moving ? ", so it cannot go to a shelf" : "")
             + (why.isEmpty() ? "" : ". " + why),
         remedy);
   }
@@ -171,8 +173,7 @@ final class MoveCommand implements Command {
     alike.forEach(
         (step, jars) ->
             entries.addAll(
-                Entry.forJars(
-                    books.now(), jars.stream().map(Jar::id).toList(), step, books.by())));
+                Entry.forJars(books.now(), jars.stream().map(Jar::id).toList(), step, books.by())));
     return entries;
   }
 
@@ -183,7 +184,10 @@ final class MoveCommand implements Command {
       case REFRIGERATED -> what + "in the refrigerator, eat by " + step.word();
       case RECANNED -> what + "canned again as " + step.word();
       default ->
-          what + "from " + (jar.shelf().isEmpty() ? "a shelf without a name" : jar.shelf()) + " to "
+          what
+              + "from "
+              + (jar.shelf().isEmpty() ? "a shelf without a name" : jar.shelf())
+              + " to "
               + step.word();
     };
   }

@@ -117,16 +117,14 @@ record NamedJars(Map<LotCode, Optional<JarNumbers>> codes, String words) {
   }
 
   private static void some(Lot lot, JarNumbers numbers, List<Jar> jars, Problems problems) {
-    for (int number : numbers.stream().toArray()) {
-      Optional<Jar> jar = lot.jar(number);
-      if (jar.isPresent()) {
-        jars.add(jar.get());
-      } else {
-        problems.add(
-            Place.wholeFile(lot.code().jar(number).toString()),
-            "the lot has no such jar",
-            "it has " + JarNumbers.of(lot.byNumber().keySet()));
-      }
+    JarNumbers known = JarNumbers.of(lot.byNumber().keySet());
+    numbers.in(known).stream().forEach(n -> jars.add(lot.byNumber().get(n)));
+    JarNumbers strange = numbers.minus(known);
+    if (!strange.isEmpty()) {
+      problems.add(
+          Place.wholeFile(lot.code() + "/" + typed(strange)),
+          "the lot has no such jar",
+          "it has " + known);
     }
   }
 
@@ -135,7 +133,13 @@ record NamedJars(Map<LotCode, Optional<JarNumbers>> codes, String words) {
     Map<LotCode, List<Integer>> byLot = new LinkedHashMap<>();
     jars.forEach(j -> byLot.computeIfAbsent(j.lot(), l -> new ArrayList<>()).add(j.number()));
     List<String> lots = new ArrayList<>();
-    byLot.forEach((lot, numbers) -> lots.add(lot + "/" + JarNumbers.of(numbers).toString().replace(' ', ',')));
+    byLot.forEach(
+        (lot, numbers) ->
+            lots.add(lot + "/" + typed(JarNumbers.of(numbers))));
     return String.join(" ", lots);
+  }
+
+  private static String typed(JarNumbers numbers) {
+    return numbers.toString().replace(' ', ',');
   }
 }

@@ -31,8 +31,11 @@ final class RecordedLoads {
     List<LedgerEvent> own =
         events.stream()
             .filter(e -> e.lot().filter(lot::equals).isPresent())
-            .filter(e -> e.what() instanceof LoadRun || e.what() instanceof Outcome
-                || e.what() instanceof JarStep)
+            .filter(
+                e ->
+                    e.what() instanceof LoadRun
+                        || e.what() instanceof Outcome
+                        || e.what() instanceof JarStep)
             .filter(e -> !undone.contains(e.number()))
             .toList();
     List<Problem> problems = new ArrayList<>();

@@ -55,7 +55,8 @@ final class SealCommand implements Command {
             .addOption(
                 CommonOptions.withValue(null, FROM, "FILE", "a CSV of the whole day, all lots"))
             .addOption(Books.byOption())
-            .addOption(CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"));
+            .addOption(
+                CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"));
     SealOptions.addTo(options);
     return options;
   }
@@ -87,7 +88,10 @@ final class SealCommand implements Command {
     }
     call.out().println(Help.CAUTION);
     call.tell(
-        "recorded as " + Events.numbers(events) + "; jarwright undo " + Events.range(events)
+        "recorded as "
+            + Events.numbers(events)
+            + "; jarwright undo "
+            + Events.range(events)
             + " takes it back");
   }
 
@@ -106,7 +110,8 @@ final class SealCommand implements Command {
     }
     if (asks(call) && call.surroundings().keyboard().isEmpty()) {
       throw new Usage(
-          "seal needs to be told what happened, as in: " + EXAMPLE
+          "seal needs to be told what happened, as in: "
+              + EXAMPLE
               + "; at a terminal it asks; --from FILE takes a file");
     }
   }
@@ -153,8 +158,7 @@ final class SealCommand implements Command {
   }
 
   /** The reports judged; a refusal also says what is recorded of the same loads. */
-  private static Sealed judged(
-      List<LoadReport> reports, Books books, Pantry pantry, Judge judge)
+  private static Sealed judged(List<LoadReport> reports, Books books, Pantry pantry, Judge judge)
       throws Refused, IOException {
     try {
       return Sealing.of(reports, pantry, judge, books.now(), books.by());
@@ -175,7 +179,8 @@ final class SealCommand implements Command {
   private static List<LedgerEvent> record(
       Books books, List<LoadReport> reports, Judge judge, Sealed shown)
       throws Refused, IOException {
-    try (HouseholdFolder.Registration frozen = books.house().register()) {
+    HouseholdFolder.Registration held = books.house().register();
+    try {
       return books.record(
           current -> {
             Sealed now = Sealing.of(reports, current, judge, books.now(), books.by());
@@ -187,6 +192,8 @@ final class SealCommand implements Command {
             }
             return now.entries();
           });
+    } finally {
+      held.close();
     }
   }
 }

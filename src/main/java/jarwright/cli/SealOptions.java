@@ -88,7 +88,10 @@ final class SealOptions {
     if (loads.isEmpty()) {
       if (planned.loads().size() > 1) {
         throw new Usage(
-            "lot " + lot.code() + " has " + planned.loads().size()
+            "lot "
+                + lot.code()
+                + " has "
+                + planned.loads().size()
                 + " loads; say before each one's times which it is: --load 1 … --load 2 …");
       }
       loads.add(new LinkedHashMap<>(Map.of(LOAD, "1")));
@@ -123,8 +126,7 @@ final class SealOptions {
       return row;
     }
     if (!sealed.strip().equalsIgnoreCase(ALL)) {
-      throw new Usage(
-          "--sealed takes all, not " + sealed + "; name the others with --unsealed");
+      throw new Usage("--sealed takes all, not " + sealed + "; name the others with --unsealed");
     }
     LOSSES.forEach(l -> row.putIfAbsent(l, NONE));
     return row;

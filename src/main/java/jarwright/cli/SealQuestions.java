@@ -7,6 +7,7 @@ import jarwright.pantry.Planned;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -38,14 +39,21 @@ final class SealQuestions {
     cells.put("load", String.valueOf(load));
     JarNumbers jars = planned.inLoad(load);
     keyboard.say(
-        "Load " + load + " of " + planned.loads().size() + ": jars " + jars + ", packed "
+        "Load "
+            + load
+            + " of "
+            + planned.loads().size()
+            + ": jars "
+            + jars
+            + ", packed "
             + lot.code().packed());
+    maybe("date", "Canned on that day? (Enter, or the day like 2026-08-24)");
     ask("unfilled", "Which of them were never filled? " + JARS);
     process();
     ask("unsealed", "Jars that did not seal? " + JARS);
     ask("some-lost", "Jars that lost some liquid, less than half? " + JARS);
     ask("half-lost", "Jars that lost half of it or more? " + JARS);
-    note();
+    maybe("note", "Anything else? (a note, or just Enter)");
     return Map.copyOf(cells);
   }
 
@@ -59,7 +67,7 @@ final class SealQuestions {
     }
     ask("start", "When was the clock started, " + held(pressure) + "? " + TIME);
     String kept = ask("kept", "Did it hold from then to the end? " + BOX);
-    boolean lost = !kept.toLowerCase(java.util.Locale.ROOT).startsWith("y");
+    boolean lost = !kept.toLowerCase(Locale.ROOT).startsWith("y");
     if (lost) {
       String restarts = ask("restarts", "How often was the whole time started again? (0, 1 …)");
       if (!restarts.equals("0")) {
@@ -96,13 +104,10 @@ final class SealQuestions {
     return KeyedOutcome.fault(column, answer).map(p -> p.what() + "; " + p.remedy());
   }
 
-  private void note() throws IOException, Refused {
-    String note =
-        keyboard.ask(
-            "Anything else? (a note, or just Enter)",
-            a -> a.isEmpty() ? Optional.empty() : fault("note", a));
-    if (!note.isEmpty()) {
-      cells.put("note", note);
+  private void maybe(String column, String question) throws IOException, Refused {
+    String answer = keyboard.ask(question, a -> a.isEmpty() ? Optional.empty() : fault(column, a));
+    if (!answer.isEmpty()) {
+      cells.put(column, answer);
     }
   }
 }

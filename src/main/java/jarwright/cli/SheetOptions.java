@@ -38,9 +38,7 @@ final class SheetOptions {
     if (name.isPresent()) {
       return stocks.named(name.get());
     }
-    return kitchen.isPresent()
-        ? stocks.forKitchen(kitchen.get())
-        : stocks.usual(Paper.LETTER);
+    return kitchen.isPresent() ? stocks.forKitchen(kitchen.get()) : stocks.usual(Paper.LETTER);
   }
 
   /** The kitchen's correction of its printer. */

@@ -60,7 +60,8 @@ final class TakeCommand implements Command {
     Books books = Books.open(call);
     VerdictText words = new VerdictText(Units.BOTH);
     JarText text = new JarText(words, VerdictTable.read(), books.now());
-    Optional<String> looked = call.value(LOOKED);
+    Optional<String> looked = Optional.of(call.text(LOOKED)).filter(t -> !t.isEmpty());
+    String note = call.text(NOTE);
     List<Jar> taken = new ArrayList<>();
     List<LedgerEvent> events =
         books.record(
@@ -70,16 +71,28 @@ final class TakeCommand implements Command {
                 taken.add(first(pantry, named.words(), taken, books, text));
               }
               refuse(new Unfit(text, books.now(), looked.isPresent()).of(taken));
-              return entries(taken, books, looked, call.value(NOTE).orElse(""));
+              return entries(taken, books, looked, note);
             });
     for (Jar jar : taken) {
-      call.out().println("take " + jar.id() + "  " + JarText.food(jar.facts()) + ", "
-          + text.place(jar) + keeps(jar, books));
+      call.out()
+          .println(
+              "take "
+                  + jar.id()
+                  + "  "
+                  + JarText.food(jar.facts())
+                  + ", "
+                  + text.place(jar)
+                  + keeps(jar, books));
     }
     taken.stream()
         .filter(j -> !j.facts().madeHere())
-        .forEach(j -> call.out().println(j.id() + " came from an old list: nobody can vouch for how"
-            + " it was processed."));
+        .forEach(
+            j ->
+                call.out()
+                    .println(
+                        j.id()
+                            + " came from an old list: nobody can vouch for how"
+                            + " it was processed."));
     call.out().println(words.caution());
     call.tell("recorded as " + Events.numbers(events));
   }
@@ -110,17 +123,21 @@ final class TakeCommand implements Command {
   private static String keeps(Jar jar, Books books) {
     return jar.facts()
         .useBy()
-        .map(d -> d.isBefore(books.now().toLocalDate())
-            ? "; best before " + d + ", which is past: look at it well" : "; use by " + d)
+        .map(
+            d ->
+                d.isBefore(books.now().toLocalDate())
+                    ? "; best before " + d + ", which is past: look at it well"
+                    : "; use by " + d)
         .orElse("; nobody knows how old it is");
   }
 
   /** The jar of that name to use first. */
-  private static Jar first(
-      Pantry pantry, String name, List<Jar> besides, Books books, JarText text) throws Refused {
+  private static Jar first(Pantry pantry, String name, List<Jar> besides, Books books, JarText text)
+      throws Refused {
     UseOrder order = new UseOrder(books.now());
     List<Jar> called =
-        pantry.here()
+        pantry
+            .here()
             .filter(j -> UseOrder.isCalled(j.facts(), name))
             .filter(j -> !besides.contains(j))
             .toList();
@@ -130,7 +147,9 @@ final class TakeCommand implements Command {
     }
     if (called.isEmpty()) {
       throw new Refused(
-          Place.wholeFile(NamedJars.shown(name)), "no jar in the house is called so", near(pantry, name));
+          Place.wholeFile(NamedJars.shown(name)),
+          "no jar in the house is called so",
+          near(pantry, name));
     }
     throw new Refused(new Unfit(text, books.now(), false).of(order.of(called.stream())));
   }

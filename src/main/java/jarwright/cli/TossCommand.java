@@ -43,7 +43,7 @@ final class TossCommand implements Command {
   @Override
   public void run(Call call) throws Usage, Refused, IOException {
     NamedJars named = NamedJars.of(call.arguments());
-    String why = call.value(WHY).orElse("").strip();
+    String why = call.text(WHY);
     if (named.isEmpty() || !named.words().isEmpty() || why.isEmpty()) {
       throw new Usage(
           "toss needs jars by their codes and a reason, as in: jarwright toss 260824A-T/03 --why"
@@ -57,8 +57,7 @@ final class TossCommand implements Command {
         books.record(
             pantry -> {
               JarStep step = JarStep.tossed(why);
-              tossed.addAll(
-                  named.in(pantry, j -> step.hindrance(j, books.now()).isEmpty()));
+              tossed.addAll(named.in(pantry, j -> step.hindrance(j, books.now()).isEmpty()));
               Problems problems = new Problems();
               tossed.stream()
                   .filter(j -> step.hindrance(j, books.now()).isPresent())
@@ -66,7 +65,9 @@ final class TossCommand implements Command {
                       j ->
                           problems.add(
                               Place.wholeFile(j.id().toString()),
-                              JarText.food(j.facts()) + ": " + text.place(j)
+                              JarText.food(j.facts())
+                                  + ": "
+                                  + text.place(j)
                                   + ", so it cannot be thrown away",
                               "read its label again"));
               problems.refuse();
@@ -75,9 +76,15 @@ final class TossCommand implements Command {
             });
     tossed.forEach(
         j ->
-            call.out().println(
-                j.id() + "  " + JarText.food(j.facts()) + ", was " + text.place(j)
-                    + ": thrown away, " + why));
+            call.out()
+                .println(
+                    j.id()
+                        + "  "
+                        + JarText.food(j.facts())
+                        + ", was "
+                        + text.place(j)
+                        + ": thrown away, "
+                        + why));
     call.out().println(words.spoiled());
     call.tell("recorded as " + Events.numbers(events));
   }

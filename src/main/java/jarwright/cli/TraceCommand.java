@@ -88,7 +88,7 @@ final class TraceCommand implements Command {
     if (call.has(LOOKED)) {
       lookedAt(call, books, named);
     }
-    List<LedgerEvent> events = books.eventsNow();
+    List<LedgerEvent> events = books.events();
     Pantry pantry = Pantry.of(events);
     List<Jar> jars = jars(pantry, named, sought);
     switch (format) {
@@ -192,7 +192,7 @@ final class TraceCommand implements Command {
                   Entry.of(books.now(), lot, numbers.get(), new Spoiled(what), books.by()));
             });
     call.out().print(
-        new TraceText(books, Pantry.of(books.eventsNow()), List.of())
+        new TraceText(books, Pantry.of(books.events()), List.of())
             .spoiled(lot, numbers.get(), what));
     call.out().println(Help.CAUTION);
     call.tell(

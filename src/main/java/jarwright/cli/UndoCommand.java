@@ -51,7 +51,7 @@ final class UndoCommand implements Command {
   public void run(Call call) throws Usage, Refused, IOException {
     List<Long> wanted = numbers(call.arguments());
     Books books = Books.open(call);
-    String why = call.value(WHY).orElse("").strip();
+    String why = call.text(WHY);
     List<LedgerEvent> taken = new ArrayList<>();
     List<LedgerEvent> events =
         books.correct(
@@ -82,7 +82,9 @@ final class UndoCommand implements Command {
       if (first < 1 || last < first || last - first >= MOST) {
         throw new Usage(
             "undo takes numbers of events, as the ledger and the commands give them: jarwright undo"
-                + " 12, or 12..14; not \"" + NamedJars.shown(argument) + "\"");
+                + " 12, or 12..14; not \""
+                + NamedJars.shown(argument)
+                + "\"");
       }
       LongStream.rangeClosed(first, last).forEach(numbers::add);
     }
@@ -98,7 +100,9 @@ final class UndoCommand implements Command {
     if (event.what() instanceof Planned || event.what() instanceof Imported) {
       throw new Refused(
           Place.wholeFile("undo"),
-          "the last thing recorded is that lot " + event.lot().orElseThrow() + " was "
+          "the last thing recorded is that lot "
+              + event.lot().orElseThrow()
+              + " was "
               + (event.what() instanceof Planned ? "planned" : "brought in"),
           "if that is to be taken back, say so: jarwright undo " + event.number());
     }

@@ -68,14 +68,17 @@ final class Unfit {
       say(
           jar,
           "its verdict keeps it from being eaten as it is: " + text.place(jar) + ". " + reasons,
-          "do so; or put it into the refrigerator and take it from there: jarwright move " + NAMES
+          "do so; or put it into the refrigerator and take it from there: jarwright move "
+              + NAMES
               + " --to refrigerator");
-    } else if (there && jar.doubt().isPresent() && !looked) {
+    } else if (there && JarText.doubt(jar).isPresent() && !looked) {
       say(
           jar,
-          "in doubt. " + reasons,
+          "in doubt. " + JarText.doubt(jar).get(),
           "look at it without tasting; if it is sound, take it with --looked-at \"what you saw\";"
-              + " else jarwright toss " + NAMES + " --why TEXT");
+              + " else jarwright toss "
+              + NAMES
+              + " --why TEXT");
     } else if (JarStep.taken("").hindrance(jar, now).isPresent()) {
       say(jar, text.place(jar) + ", so it cannot be taken", "read its label again");
     }

@@ -59,8 +59,7 @@ final class VerdictText {
           words.text("record.words.cold-detail"));
     }
     if (verdict instanceof Verdict.Recan recan) {
-      String eaten =
-          recan.eatBy().map(d -> " Refrigerated instead: eat by " + d + ".").orElse("");
+      String eaten = recan.eatBy().map(d -> " Refrigerated instead: eat by " + d + ".").orElse("");
       return List.of(
           "NOT FOR THE SHELF: CAN AGAIN OR FREEZE by " + minute(recan.by()) + "." + eaten,
           words.text("doubt.unsealed") + ": " + measured("doubt.unsealed.text"));
@@ -91,12 +90,15 @@ final class VerdictText {
   /** What was found, each with the rules and sources that decided; and that it was too late. */
   List<String> because(Judged judged) {
     Map<Finding, List<VerdictRule>> found = new LinkedHashMap<>();
-    judged.because().forEach(r -> found.computeIfAbsent(r.finding(), f -> new ArrayList<>()).add(r));
+    judged
+        .because()
+        .forEach(r -> found.computeIfAbsent(r.finding(), f -> new ArrayList<>()).add(r));
     List<String> lines = new ArrayList<>();
     found.forEach(
         (finding, rules) -> {
           lines.add(finding(finding));
-          rules.forEach(r -> lines.add("rule " + r.id() + " (" + r.source() + ")" + late(r, judged)));
+          rules.forEach(
+              r -> lines.add("rule " + r.id() + " (" + r.source() + ")" + late(r, judged)));
         });
     return lines;
   }

@@ -1,6 +1,5 @@
 package jarwright.files;
 
-import jarwright.pantry.JarNumbers;
 import jarwright.pantry.LoadReport;
 import jarwright.pantry.Pantry;
 import jarwright.problem.Place;
@@ -30,8 +29,7 @@ public final class KeyedOutcome {
       String where, List<Map<String, String>> rows, Pantry pantry, ZoneId zone) throws Refused {
     List<Written> written = new ArrayList<>();
     rows.forEach(row -> written.add(row(where, row)));
-    return OutcomeReader.read(
-        new Written.Items(Place.wholeFile(where), written), pantry, zone);
+    return OutcomeReader.read(new Written.Items(Place.wholeFile(where), written), pantry, zone);
   }
 
   private static Written.Keys row(String where, Map<String, String> cells) {
@@ -58,8 +56,7 @@ public final class KeyedOutcome {
     switch (column) {
       case "start", "last-start", "end" -> words.time(column);
       case "kept", "cloudy", "acid-in-every-jar", "vented" -> words.ticked(column);
-      case "unsealed", "some-lost", "half-lost", "unfilled", "jars" ->
-          words.jars(column).orElse(JarNumbers.NONE);
+      case "unsealed", "some-lost", "half-lost", "unfilled", "jars" -> words.jars(column);
       case "lowest-psi" -> words.pressure(column);
       case "restarts" -> fields.count(column, 0, LoadRows.MOST_RESTARTS);
       case "date" -> ClockWord.date(fields, column);

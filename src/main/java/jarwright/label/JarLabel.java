@@ -150,8 +150,7 @@ public record JarLabel(
         .pressure()
         .<Map<String, Object>>map(p -> Map.of("n", minutes, "psi", p.text(style)))
         .orElseGet(
-            () ->
-                Map.of("n", minutes, "method", words.text("method." + processing.method())));
+            () -> Map.of("n", minutes, "method", words.text("method." + processing.method())));
   }
 
   private static List<String> coded(BatchRecord record, String product, Wording words) {

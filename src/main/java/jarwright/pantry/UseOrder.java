@@ -38,11 +38,13 @@ public final class UseOrder {
 
   /**
    * Whether every typed word begins a word of the product's id or name: {@code tomatoes} finds
-   * whole and crushed ones, {@code crushed tom} only those.
+   * whole and crushed ones, {@code crushed tom} only those. A text without a word finds none.
    */
   public static boolean isCalled(LotFacts facts, String typed) {
     List<String> known = words(facts.product() + " " + facts.name() + " " + facts.jar());
-    return words(typed).stream().allMatch(w -> known.stream().anyMatch(k -> begins(k, w)));
+    List<String> wanted = words(typed);
+    return !wanted.isEmpty()
+        && wanted.stream().allMatch(w -> known.stream().anyMatch(k -> begins(k, w)));
   }
 
   private static boolean begins(String known, String typed) {
