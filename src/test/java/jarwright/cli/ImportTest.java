@@ -37,20 +37,20 @@ class ImportTest {
                 + "Green beans;6;pint;2025-09-14;attic;boiled three hours\r\n"
                 + "plums-halved-or-whole;2;quart;2026-03;cellar;\r\n"
                 + "Pickled eggs;3;;;;\r\n");
-    assertTrue(shown.contains("250914A-X 6 jars of Green beans, pint"), shown);
+    assertTrue(shown.contains("250914A-Y 6 jars of Green beans, pint"), shown);
     assertTrue(shown.contains("use by 2026-09-14"), shown);
     assertTrue(shown.contains("2 jars of Plums, halved or whole, quart, packed 2026-03-01"), shown);
     assertTrue(shown.contains("000101A-E 3 jars of Pickled eggs, nobody knows when packed"), shown);
     assertTrue(shown.contains("botulism") && shown.contains("throw it away (CDC"), shown);
     assertEquals(0, house.run("shelf"));
     assertTrue(house.shown().contains("process not known"), house.shown());
-    assertEquals(0, house.run("trace", "250914A-X"));
+    assertEquals(0, house.run("trace", "250914A-Y"));
     assertTrue(house.shown().contains("process: boiled three hours"), house.shown());
     assertTrue(house.shown().contains("process not known"), house.shown());
     assertFalse(house.shown().contains("planned process"), house.shown());
     assertEquals(0, house.run("shelf", "-o", "s.pdf"));
     assertTrue(house.pdf("s.pdf").contains("process not known"));
-    assertEquals(1, house.run("seal", "250914A-X", "--start", "10:00"), house.told());
+    assertEquals(1, house.run("seal", "250914A-Y", "--start", "10:00"), house.told());
   }
 
   @Test
@@ -68,7 +68,7 @@ class ImportTest {
   @Test
   void whatWasTakenBackCanBeBroughtInAgain() throws Exception {
     bring("product,jars\nJam,3\n");
-    assertEquals(0, house.run("undo"), house.told());
+    assertEquals(0, house.run("undo", "2"), house.told());
     assertTrue(bring("product,jars\nJam,4\n").contains("000101B"), house.shown());
   }
 
@@ -122,7 +122,7 @@ class ImportTest {
   void allProblemsAreToldTogether() throws Exception {
     house.write("list.csv", "product,jars,colour\nJam,0,red\n,2,red\n");
     assertEquals(1, house.run("import", "list.csv"));
-    assertEquals(3, house.told().lines().filter(l -> l.startsWith("list.csv:")).count(), house.told());
+    assertEquals(3, house.told().lines().filter(l -> l.contains("list.csv:")).count(), house.told());
   }
 
   @Test

@@ -81,7 +81,7 @@ class TraceTest {
     house.write("two.yaml", PLAN);
     run("kit", "two.yaml");
     String[] args = ("trace|" + options).split("\\|");
-    assertTrue(run(args).contains("260825A-R Plums, halved or whole, quart"), house.shown());
+    assertTrue(run(args).contains("260825A-P Plums, halved or whole, quart"), house.shown());
     assertFalse(house.shown().contains("260824A-T"), house.shown());
   }
 
@@ -128,7 +128,7 @@ class TraceTest {
         "2 | trace 260824A-T/1 260824B-R/1 --spoiled mould | the jar or the jars of one lot",
         "2 | trace 260824A-T/1 --spoiled a --looked-at b | one of the two at a time",
         "1 | trace 260824A-K | is mistyped",
-        "1 | trace 260824Z-3 | the ledger has no lot of this code",
+        "1 | trace 260824Z-G | the ledger has no lot of this code",
         "1 | trace 260824A-T/55 | the lot has no such jar",
         "1 | trace --from moon | no jar of the ledger fits that",
         "1 | trace 260824B-R/01 --spoiled mould | nobody has recorded how it came out yet",
