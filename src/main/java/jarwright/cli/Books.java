@@ -67,8 +67,13 @@ final class Books {
     return new Books(call);
   }
 
-  /** The same where a household without a ledger has simply no jars. */
-  static Books openOrEmpty(Call call) throws Usage, IOException, Refused {
+  /**
+   * The same where the household may be new and have no ledger yet.
+   *
+   * @throws Usage where the name of who records cannot be written
+   * @throws Refused where its kitchen cannot be read
+   */
+  static Books openOrBegin(Call call) throws Usage, IOException, Refused {
     return new Books(call);
   }
 

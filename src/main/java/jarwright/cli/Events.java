@@ -1,6 +1,7 @@
 package jarwright.cli;
 
 import jarwright.pantry.Happening;
+import jarwright.pantry.Imported;
 import jarwright.pantry.JarStep;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.LoadRun;
@@ -64,6 +65,9 @@ final class Events {
     }
     if (what instanceof Spoiled spoiled) {
       return spoiled.seen();
+    }
+    if (what instanceof Imported imported) {
+      return imported.known();
     }
     if (what instanceof Undone undone) {
       return "event " + undone.event();

@@ -32,6 +32,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -121,7 +123,8 @@ final class KitSheets {
                         || (own.contains(j.id().lot())
                             && j.standing() instanceof Standing.Planned));
     ShelfSheet shelf = new ShelfSheet(words, names::of);
-    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), made, paper));
+    OffsetDateTime then = made.atStartOfDay().atOffset(ZoneOffset.UTC);
+    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), then, paper));
   }
 
   void day() throws IOException {

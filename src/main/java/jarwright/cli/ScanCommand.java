@@ -53,7 +53,7 @@ final class ScanCommand implements Command {
           "scan needs a picture or a code, as in: jarwright scan shelf.jpg, or: scan 260824A-T/03");
     }
     List<SeenCode> codes = codes(call);
-    Books books = Books.openOrEmpty(call);
+    Books books = Books.openOrBegin(call);
     FiledStock stock = new FiledStock(books.house(), books.events());
     ScanText text =
         new ScanText(

@@ -3,6 +3,7 @@ package jarwright.cli;
 import jarwright.files.LabelStocks;
 import jarwright.label.LabelsSheet;
 import jarwright.page.LabelStock;
+import jarwright.page.PaperSize;
 import jarwright.page.Registration;
 import jarwright.page.Wording;
 import jarwright.plan.Kitchen;
@@ -14,9 +15,7 @@ import java.io.IOException;
 import java.util.Optional;
 import org.apache.commons.cli.Option;
 
-/**
- * What a sheet of labels is printed on and in which language: an option, the kitchen, the usual.
- */
+/** What a sheet is printed on and in which language: an option, the kitchen, the usual. */
 final class SheetOptions {
   private static final String LANGUAGE = "language";
 
@@ -45,6 +44,11 @@ final class SheetOptions {
   /** The kitchen's correction of its printer. */
   Registration registration() {
     return kitchen.map(LabelsSheet::registration).orElse(Registration.TRUE);
+  }
+
+  /** The kitchen's paper, else letter. */
+  PaperSize paper() {
+    return PaperSize.parse(kitchen.map(Kitchen::paper).orElse(Paper.LETTER).id());
   }
 
   Wording words() throws Usage {

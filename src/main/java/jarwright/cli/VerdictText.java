@@ -77,6 +77,11 @@ final class VerdictText {
     return words.text("doubt.spoiled") + ": " + measured("doubt.spoiled.text");
   }
 
+  /** Why a jar from an old list is not to be relied on. */
+  String unvouched() {
+    return words.text("record.words.unvouched-detail");
+  }
+
   /** What was found of the load or the jar, in a sentence. */
   String finding(Finding finding) {
     return words.text("record.finding." + finding.word());

@@ -19,7 +19,7 @@ public final class PantryFold {
   private final Set<Long> undone;
   private final Map<LotCode, LotFold> lots = new TreeMap<>();
   private final List<Remark> remarks = new ArrayList<>();
-  private final List<OffsetDateTime> latest = new ArrayList<>(1);
+  private final List<OffsetDateTime> before = new ArrayList<>(1);
 
   /** A lot while its events are coming in. */
   private record LotFold(
@@ -69,15 +69,15 @@ public final class PantryFold {
     }
   }
 
+  /** Told once, where the clock went back, and not of all that is recorded after it. */
   private void checkClock(LedgerEvent event) {
-    if (latest.isEmpty() || event.when().isAfter(latest.get(0))) {
-      latest.clear();
-      latest.add(event.when());
-    } else if (event.when().isBefore(latest.get(0).minus(CLOCK_PLAY))) {
+    if (!before.isEmpty() && event.when().isBefore(before.get(0).minus(CLOCK_PLAY))) {
       remark(
           event,
-          "its time " + event.when() + " lies before " + latest.get(0) + " of an earlier event");
+          "its time " + event.when() + " lies before " + before.get(0) + " of the event before it");
     }
+    before.clear();
+    before.add(event.when());
   }
 
   private void plan(LedgerEvent event, LotCode code, Planned planned) {

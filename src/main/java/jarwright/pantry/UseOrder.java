@@ -16,7 +16,7 @@ public final class UseOrder {
     this.now = now;
     this.order =
         Comparator.comparing((Jar jar) -> Urgency.of(jar, now))
-            .thenComparing(this::deadline)
+            .thenComparing(jar -> jar.deadline().orElse(LocalDate.MIN))
             .thenComparing(jar -> jar.facts().packed().orElse(LocalDate.MIN))
             .thenComparing(Jar::id);
   }
@@ -34,16 +34,6 @@ public final class UseOrder {
   private boolean mayBeTaken(Jar jar) {
     Urgency urgency = Urgency.of(jar, now);
     return urgency != Urgency.THROW_AWAY && urgency != Urgency.RECAN && urgency != Urgency.LOOK_AT;
-  }
-
-  private LocalDate deadline(Jar jar) {
-    if (jar.standing() instanceof Standing.InRefrigerator cold) {
-      return cold.eatBy();
-    }
-    if (jar.standing() instanceof Standing.ToRecan recan) {
-      return recan.by().toLocalDate();
-    }
-    return jar.facts().useBy().orElse(LocalDate.MIN);
   }
 
   /**

@@ -219,7 +219,7 @@ class PantryTest {
     assertEquals(
         List.of(
             "event 4: its time 2026-08-24T12:00-05:00 lies before"
-                + " 2026-08-25T12:00-05:00 of an earlier event"),
+                + " 2026-08-25T12:00-05:00 of the event before it"),
         pantry.remarks().stream().map(Remark::toString).toList());
   }
 
