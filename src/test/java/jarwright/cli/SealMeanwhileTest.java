@@ -58,10 +58,10 @@ class SealMeanwhileTest {
     Call kit =
         new Call(
             house.surroundings(Optional.empty()),
-            new DefaultParser().parse(CommonOptions.with(new KitCommand().options()), new String[0]));
+            new DefaultParser()
+                .parse(CommonOptions.with(new KitCommand().options()), new String[0]));
     Register register = new Register(kit);
-    List<PlanRun> runs =
-        PlanRuns.of(List.of(house.file("plan.yaml")), kit, register::lotsOf);
+    List<PlanRun> runs = PlanRuns.of(List.of(house.file("plan.yaml")), kit, register::lotsOf);
     assertEquals(0, house.run(TYPED), house.told());
     Refused refused = assertThrows(Refused.class, () -> register.write(runs));
     assertTrue(refused.getMessage().contains("its record as planned stays"));
