@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Two people at the same household's books at once. */
 class SealMeanwhileTest {
   private static final String[] TYPED =
-      ("seal 260824B-R --start 12:00 --end 12:45 --kept yes --acid yes --cloudy no --sealed all")
+      "seal 260824B-R --start 12:00 --end 12:45 --kept yes --acid yes --cloudy no --sealed all"
           .split(" ");
 
   @TempDir Path folder;
@@ -31,9 +31,11 @@ class SealMeanwhileTest {
   @Test
   void whatIsWrittenIsWhatWasShown() throws Exception {
     Household house = Household.withKit(folder);
-    String answers = String.join("\n", "", "none", "yes", "12:00", "yes", "12:45", "no");
+    List<String> answers =
+        List.of(
+            "", "none", "yes", "12:00", "yes", "12:45", "no", "none", "none", "none", "", "yes");
     BufferedReader slow =
-        new BufferedReader(new StringReader(answers + "\nnone\nnone\nnone\n\nyes\n")) {
+        new BufferedReader(new StringReader(String.join("\n", answers))) {
           @Override
           public String readLine() throws IOException {
             String line = super.readLine();
