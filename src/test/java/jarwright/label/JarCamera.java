@@ -157,7 +157,7 @@ final class JarCamera {
         double sum = 0;
         for (int part = 0; part < 9; part++) {
           double px = column + (part % 3 + 0.5) / 3 - size / 2.0;
-          double py = row + (part / 3 + 0.5) / 3 - size / 2.0;
+          double py = row + (Math.floorDiv(part, 3) + 0.5) / 3 - size / 2.0;
           sum += ray(px / shot.sharp() / DISTANCE, py / shot.sharp() / DISTANCE);
         }
         out.getRaster().setSample(column, row, 0, (int) (sum / 9));
