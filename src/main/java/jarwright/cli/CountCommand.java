@@ -59,13 +59,15 @@ final class CountCommand implements Command {
     List<LedgerEvent> events = new ArrayList<>();
     boolean recordable = differences.stream().anyMatch(d -> d.step().isPresent());
     if (call.has(APPLY) && recordable) {
-      events.addAll(
-          books.record(now -> entries(count, now, books)));
+      events.addAll(books.record(now -> entries(count, now, books)));
     }
     call.out().print(text.of());
     if (!events.isEmpty()) {
       call.tell(
-          "recorded as " + Events.numbers(events) + "; jarwright undo " + Events.range(events)
+          "recorded as "
+              + Events.numbers(events)
+              + "; jarwright undo "
+              + Events.range(events)
               + " takes it back");
     } else if (recordable) {
       call.tell("nothing was recorded; --apply records it");

@@ -65,8 +65,7 @@ final class ImportCommand implements Command {
     Path file = call.surroundings().resolve(name);
     Books books = Books.openOrBegin(call);
     int months = books.kitchen().map(Kitchen::monthsToUseBy).orElse(UseBy.USUAL_MONTHS);
-    List<OldJars> rows =
-        OldListReader.read(file, products(), books.now().toLocalDate(), months);
+    List<OldJars> rows = OldListReader.read(file, products(), books.now().toLocalDate(), months);
     List<OldList.Placed> placed = new ArrayList<>();
     Files.createDirectories(call.pantry());
     List<LedgerEvent> events =
@@ -78,7 +77,10 @@ final class ImportCommand implements Command {
     print(call, placed);
     if (!events.isEmpty()) {
       call.tell(
-          "recorded as " + Events.numbers(events) + "; jarwright undo " + Events.range(events)
+          "recorded as "
+              + Events.numbers(events)
+              + "; jarwright undo "
+              + Events.range(events)
               + " takes it back");
     }
   }
@@ -95,7 +97,8 @@ final class ImportCommand implements Command {
       } else {
         problems.add(
             Place.wholeFile(name),
-            facts.shownName() + ": no letter is left for a lot of "
+            facts.shownName()
+                + ": no letter is left for a lot of "
                 + facts.packed().map(Object::toString).orElse("a day that nobody knows"),
             "put jars that are alike into one row, or give the month alone, as 2025-08");
       }
@@ -132,9 +135,14 @@ final class ImportCommand implements Command {
 
   private static String line(OldList.Placed placed) {
     LotFacts facts = placed.row().facts();
-    return placed.lot() + "  " + ShelfText.jars(placed.row().jars()) + " of " + JarText.food(facts)
+    return placed.lot()
+        + "  "
+        + ShelfText.jars(placed.row().jars())
+        + " of "
+        + JarText.food(facts)
         + facts.packed().map(d -> ", packed " + d).orElse(", nobody knows when packed")
         + facts.useBy().map(d -> ", use by " + d).orElse(", use first")
-        + (facts.shelf().isEmpty() ? "" : ", " + facts.shelf()) + "; process not known";
+        + (facts.shelf().isEmpty() ? "" : ", " + facts.shelf())
+        + "; process not known";
   }
 }

@@ -133,9 +133,7 @@ record NamedJars(Map<LotCode, Optional<JarNumbers>> codes, String words) {
     Map<LotCode, List<Integer>> byLot = new LinkedHashMap<>();
     jars.forEach(j -> byLot.computeIfAbsent(j.lot(), l -> new ArrayList<>()).add(j.number()));
     List<String> lots = new ArrayList<>();
-    byLot.forEach(
-        (lot, numbers) ->
-            lots.add(lot + "/" + typed(JarNumbers.of(numbers))));
+    byLot.forEach((lot, numbers) -> lots.add(lot + "/" + typed(JarNumbers.of(numbers))));
     return String.join(" ", lots);
   }
 

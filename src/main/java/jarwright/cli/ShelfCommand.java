@@ -59,7 +59,8 @@ final class ShelfCommand implements Command {
   public Options options() {
     return new Options()
         .addOption(CommonOptions.flag(DUE, "only what is to be used or seen to first"))
-        .addOption(CommonOptions.withValue(null, PLACE, "TEXT", "only places with this in the name"))
+        .addOption(
+            CommonOptions.withValue(null, PLACE, "TEXT", "only places with this in the name"))
         .addOption(
             Option.builder()
                 .longOpt(YEAR)
@@ -70,7 +71,10 @@ final class ShelfCommand implements Command {
                 .get())
         .addOption(
             CommonOptions.withValue(
-                null, FORMAT, "FORMAT", String.join(", ", FORMATS) + "; csv is for jarwright count"))
+                null,
+                FORMAT,
+                "FORMAT",
+                String.join(", ", FORMATS) + "; csv is for jarwright count"))
         .addOption(CommonOptions.withValue("o", OUT, "FILE.pdf", "print it: inventory or year"))
         .addOption(SheetOptions.language())
         .addOption(CommonOptions.withValue(null, TEMPLATES, "DIR", "your own templates first"))
@@ -95,7 +99,8 @@ final class ShelfCommand implements Command {
     }
     if (!call.arguments().isEmpty()) {
       throw new Usage(
-          "shelf takes options only, not " + NamedJars.shown(call.arguments().get(0))
+          "shelf takes options only, not "
+              + NamedJars.shown(call.arguments().get(0))
               + "; --place TEXT for one shelf");
     }
     if (call.has(OUT) && call.has(FORMAT)) {
@@ -115,8 +120,7 @@ final class ShelfCommand implements Command {
     Pantry pantry = books.pantry();
     remarks(call, pantry.remarks());
     Optional<String> place = call.value(PLACE);
-    List<Jar> jars =
-        pantry.here().filter(j -> place.isEmpty() || isAt(j, place.get())).toList();
+    List<Jar> jars = pantry.here().filter(j -> place.isEmpty() || isAt(j, place.get())).toList();
     if (place.isPresent() && jars.isEmpty()) {
       throw new Refused(
           Place.wholeFile("--place " + NamedJars.shown(place.get())),
@@ -157,8 +161,7 @@ final class ShelfCommand implements Command {
   private static String places(Pantry pantry) {
     TreeSet<Spot> there = new TreeSet<>();
     pantry.here().forEach(j -> there.add(Spot.of(j.standing())));
-    List<String> names =
-        there.stream().map(Spot::name).filter(n -> !n.isEmpty()).toList();
+    List<String> names = there.stream().map(Spot::name).filter(n -> !n.isEmpty()).toList();
     return names.isEmpty() ? "there are no named places" : "known: " + String.join(", ", names);
   }
 
@@ -166,7 +169,8 @@ final class ShelfCommand implements Command {
     ShelfText text = new ShelfText(lines);
     List<String> parts = new ArrayList<>();
     if (lines.isEmpty()) {
-      parts.add(call.has(DUE) ? "Nothing is due this month or next.\n" : "No jar is in the house.\n");
+      parts.add(
+          call.has(DUE) ? "Nothing is due this month or next.\n" : "No jar is in the house.\n");
     }
     parts.add(text.due());
     if (!call.has(DUE)) {
@@ -175,12 +179,14 @@ final class ShelfCommand implements Command {
     parts.add(unsealed(pantry));
     if (!lines.isEmpty()) {
       parts.add(
-          ShelfText.jars(ShelfText.count(lines)) + (call.has(DUE) ? " due" : " in the house")
-              + " on " + books.now().toLocalDate() + "\n");
+          ShelfText.jars(ShelfText.count(lines))
+              + (call.has(DUE) ? " due" : " in the house")
+              + " on "
+              + books.now().toLocalDate()
+              + "\n");
       parts.add(Help.CAUTION + "\n");
     }
-    call.out().print(
-        String.join("\n", parts.stream().filter(p -> !p.isEmpty()).toList()));
+    call.out().print(String.join("\n", parts.stream().filter(p -> !p.isEmpty()).toList()));
   }
 
   /** Lots of which nobody has recorded yet how they came out. */

@@ -37,9 +37,12 @@ final class SpoiledText {
             : " Jars that share its day, source or lids: jarwright trace "
                 + String.join(", or ", alike)
                 + ".";
-    return "WHY? Read the lot's record, jarwright trace " + lot + ": minutes, heat, acid, headspace,"
+    return "WHY? Read the lot's record, jarwright trace "
+        + lot
+        + ": minutes, heat, acid, headspace,"
         + " seal. If any of it fell short or is not known, throw the whole lot away (common practice,"
-        + " no source)." + share;
+        + " no source)."
+        + share;
   }
 
   private static void add(List<String> alike, String option, String said) {

@@ -62,7 +62,10 @@ final class TraceCommand implements Command {
         .addOption(CommonOptions.withValue(null, SHELF, "TEXT", "where they stand"))
         .addOption(
             CommonOptions.withValue(
-                null, SPOILED, "WHAT", "record that this jar was spoiled; its lot is to be looked at"))
+                null,
+                SPOILED,
+                "WHAT",
+                "record that this jar was spoiled; its lot is to be looked at"))
         .addOption(
             CommonOptions.withValue(
                 null, LOOKED, "FOUND", "record that jars in doubt were looked at and are sound"))
@@ -123,7 +126,8 @@ final class TraceCommand implements Command {
   private static void checkUse(Call call, NamedJars named, Sought sought) throws Usage {
     if (!named.words().isEmpty()) {
       throw new Usage(
-          "trace takes lots and jars, not " + NamedJars.shown(named.words())
+          "trace takes lots and jars, not "
+              + NamedJars.shown(named.words())
               + "; --from, --lids, --day or --shelf look for others");
     }
     if (named.isEmpty() == sought.isEmpty()) {
@@ -165,7 +169,9 @@ final class TraceCommand implements Command {
               sought.from().ifPresent(t -> known.add(l.facts().from()));
               sought.lids().ifPresent(t -> known.add(l.facts().lids()));
               sought.shelf().ifPresent(t -> known.add(l.facts().shelf()));
-              sought.day().ifPresent(t -> l.facts().packed().ifPresent(d -> known.add(d.toString())));
+              sought
+                  .day()
+                  .ifPresent(t -> l.facts().packed().ifPresent(d -> known.add(d.toString())));
             });
     known.remove("");
     return known.isEmpty()
@@ -191,17 +197,20 @@ final class TraceCommand implements Command {
               return List.of(
                   Entry.of(books.now(), lot, numbers.get(), new Spoiled(what), books.by()));
             });
-    call.out().print(
-        new TraceText(books, Pantry.of(books.events()), List.of())
-            .spoiled(lot, numbers.get(), what));
+    call.out()
+        .print(
+            new TraceText(books, Pantry.of(books.events()), List.of())
+                .spoiled(lot, numbers.get(), what));
     call.out().println(Help.CAUTION);
     call.tell(
-        "recorded as " + Events.numbers(events) + "; jarwright undo " + Events.range(events)
+        "recorded as "
+            + Events.numbers(events)
+            + "; jarwright undo "
+            + Events.range(events)
             + " takes it back");
   }
 
-  private static void refuse(List<Jar> jars, List<LedgerEvent> before, Books books)
-      throws Refused {
+  private static void refuse(List<Jar> jars, List<LedgerEvent> before, Books books) throws Refused {
     Problems problems = new Problems();
     Set<Long> undone = Undone.numbers(before);
     for (Jar jar : jars) {
@@ -233,8 +242,7 @@ final class TraceCommand implements Command {
     List<LedgerEvent> events =
         books.record(
             pantry -> {
-              List<Jar> jars =
-                  named.in(pantry, j -> step.hindrance(j, books.now()).isEmpty());
+              List<Jar> jars = named.in(pantry, j -> step.hindrance(j, books.now()).isEmpty());
               Problems problems = new Problems();
               for (Jar jar : jars) {
                 step.hindrance(jar, books.now())

@@ -108,7 +108,11 @@ final class TraceText {
         + processing.tested().pressure().map(p -> " at " + p.text(style)).orElse("")
         + ", for "
         + processing.altitude().text(style)
-        + " (" + processing.source().place() + "); record batches/" + lot.code() + ".yaml";
+        + " ("
+        + processing.source().place()
+        + "); record batches/"
+        + lot.code()
+        + ".yaml";
   }
 
   private Map<String, List<Integer>> groups(List<Jar> jars) {
@@ -180,7 +184,8 @@ final class TraceText {
   }
 
   private static String named(LotCode code, List<Jar> jars) {
-    return code + "/"
+    return code
+        + "/"
         + JarNumbers.of(jars.stream().map(j -> j.id().number()).toList())
             .toString()
             .replace(' ', ',');

@@ -32,8 +32,7 @@ final class YearText {
     if (book.foods().isEmpty()) {
       return out.append("Nothing was put up, eaten or in stock.\n").toString();
     }
-    out.append(
-        row("", "put up", "eaten", "lost", "stock", "weeks", "next year"));
+    out.append(row("", "put up", "eaten", "lost", "stock", "weeks", "next year"));
     for (FoodYear food : book.foods()) {
       out.append(
           row(

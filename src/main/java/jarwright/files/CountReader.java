@@ -101,16 +101,16 @@ public final class CountReader {
   private void scanned(Fields fields) {
     RecordWords words = new RecordWords(fields);
     Optional<JarId> jar = words.read("jar", JarId::parse, "copy it from the label");
-    jar.ifPresent(
-        j -> add(fields, words, j.lot(), JarNumbers.NONE, JarNumbers.of(j.number())));
+    jar.ifPresent(j -> add(fields, words, j.lot(), JarNumbers.NONE, JarNumbers.of(j.number())));
   }
 
   private void stranger(Fields fields, RecordWords words) {
     Optional<String> product = words.text("product");
     OptionalInt counted = fields.count(ShelfListing.COUNTED, 0, MOST);
     if (product.isEmpty() || counted.isEmpty()) {
-      fields.require("lot", "write the lot as on the label, or product and counted for jars from"
-          + " elsewhere");
+      fields.require(
+          "lot",
+          "write the lot as on the label, or product and counted for jars from" + " elsewhere");
     } else if (counted.getAsInt() > 0) {
       strangers.merge(product.get(), counted.getAsInt(), Integer::sum);
     }
@@ -137,8 +137,12 @@ public final class CountReader {
     } else {
       fields.problem(
           ShelfListing.COUNTED,
-          counted.getAsInt() + " jars were counted where " + listed.size() + " were looked for ("
-              + (listed.isEmpty() ? "none" : listed) + ")",
+          counted.getAsInt()
+              + " jars were counted where "
+              + listed.size()
+              + " were looked for ("
+              + (listed.isEmpty() ? "none" : listed)
+              + ")",
           "write into the column found which ones were there, like 1..4, 7");
     }
   }

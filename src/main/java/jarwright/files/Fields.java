@@ -114,8 +114,7 @@ final class Fields {
 
   /** Free text in one line. */
   Optional<String> text(String key) {
-    Optional<String> line =
-        value(key).map(t -> OneLine.of(t.text()));
+    Optional<String> line = value(key).map(t -> OneLine.of(t.text()));
     if (line.isPresent() && !OneLine.isPrintable(line.get())) {
       problem(key, "holds a character that cannot be printed", "write plain text");
       return Optional.empty();

@@ -15,8 +15,20 @@ import java.util.Set;
 public final class JarListing {
   private static final List<String> COLUMNS =
       List.of(
-          "jar", "product", "size", "pack", "packed", "use-by", "standing", "shelf", "since", "why",
-          "doubt", "from", "lids", "process");
+          "jar",
+          "product",
+          "size",
+          "pack",
+          "packed",
+          "use-by",
+          "standing",
+          "shelf",
+          "since",
+          "why",
+          "doubt",
+          "from",
+          "lids",
+          "process");
 
   private JarListing() {}
 

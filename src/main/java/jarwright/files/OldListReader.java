@@ -33,16 +33,7 @@ public final class OldListReader {
   /** All columns. */
   public static final List<String> COLUMNS =
       List.of(
-          "product",
-          "jars",
-          "size",
-          "pack",
-          "packed",
-          "use-by",
-          "shelf",
-          "from",
-          "lids",
-          "process",
+          "product", "jars", "size", "pack", "packed", "use-by", "shelf", "from", "lids", "process",
           "note");
 
   private static final int MOST_JARS = 9_999;
@@ -104,8 +95,7 @@ public final class OldListReader {
     if (product.isEmpty() || jars.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Product> known =
-        Optional.ofNullable(products.get(Fields.plain(product.get())));
+    Optional<Product> known = Optional.ofNullable(products.get(Fields.plain(product.get())));
     Optional<LocalDate> worked = packed.map(d -> UseBy.after(d.first(), months).date());
     LotFacts facts =
         new LotFacts(
@@ -132,7 +122,10 @@ public final class OldListReader {
   /** What is known in words; a month or a year would else be lost, since its first day is kept. */
   private static String process(Optional<String> process, Optional<Days> packed) {
     String when =
-        packed.filter(d -> !d.first().equals(d.last())).map(d -> "packed in " + d.said()).orElse("");
+        packed
+            .filter(d -> !d.first().equals(d.last()))
+            .map(d -> "packed in " + d.said())
+            .orElse("");
     String how = process.map(p -> "process: " + p).orElse("");
     return when + (when.isEmpty() || how.isEmpty() ? "" : "; ") + how;
   }

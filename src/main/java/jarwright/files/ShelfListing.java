@@ -21,18 +21,8 @@ public final class ShelfListing {
    */
   static final List<String> COLUMNS =
       List.of(
-          "shelf",
-          "lot",
-          "product",
-          "size",
-          "packed",
-          "use-by",
-          "state",
-          "process",
-          "jars",
-          "number",
-          COUNTED,
-          FOUND);
+          "shelf", "lot", "product", "size", "packed", "use-by", "state", "process", "jars",
+          "number", COUNTED, FOUND);
 
   private static final Set<String> NUMBERS = Set.of("number");
 
@@ -40,8 +30,7 @@ public final class ShelfListing {
 
   /** A table, by place, with empty columns to fill in. */
   public static String csv(List<StockLine> lines) throws IOException {
-    List<StockLine> byPlace =
-        lines.stream().sorted(Comparator.comparing(StockLine::spot)).toList();
+    List<StockLine> byPlace = lines.stream().sorted(Comparator.comparing(StockLine::spot)).toList();
     return listing(byPlace).csv(Cell::out);
   }
 

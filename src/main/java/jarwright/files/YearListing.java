@@ -12,12 +12,34 @@ import java.util.Set;
 public final class YearListing {
   private static final List<String> COLUMNS =
       List.of(
-          "year", "as-of", "product", "size", "put-up", "eaten", "lost", "lost-why", "canned-again",
-          "stock", "stock-keeping", "pace-jars", "pace-days", "weeks-left", "put-up-next-year");
+          "year",
+          "as-of",
+          "product",
+          "size",
+          "put-up",
+          "eaten",
+          "lost",
+          "lost-why",
+          "canned-again",
+          "stock",
+          "stock-keeping",
+          "pace-jars",
+          "pace-days",
+          "weeks-left",
+          "put-up-next-year");
   private static final Set<String> NUMBERS =
       Set.of(
-          "year", "put-up", "eaten", "lost", "canned-again", "stock", "stock-keeping", "pace-jars",
-          "pace-days", "weeks-left", "put-up-next-year");
+          "year",
+          "put-up",
+          "eaten",
+          "lost",
+          "canned-again",
+          "stock",
+          "stock-keeping",
+          "pace-jars",
+          "pace-days",
+          "weeks-left",
+          "put-up-next-year");
 
   private YearListing() {}
 
@@ -32,8 +54,7 @@ public final class YearListing {
   }
 
   private static Listing listing(YearBook book) {
-    return new Listing(
-        COLUMNS, NUMBERS, book.foods().stream().map(f -> cells(book, f)).toList());
+    return new Listing(COLUMNS, NUMBERS, book.foods().stream().map(f -> cells(book, f)).toList());
   }
 
   private static List<String> cells(YearBook book, FoodYear food) {

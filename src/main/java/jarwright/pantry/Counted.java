@@ -10,5 +10,4 @@ import java.util.Optional;
  * @param listed jars that were looked for there
  * @param found jars that were seen there, listed or not
  */
-public record Counted(
-    LotCode lot, Optional<String> place, JarNumbers listed, JarNumbers found) {}
+public record Counted(LotCode lot, Optional<String> place, JarNumbers listed, JarNumbers found) {}

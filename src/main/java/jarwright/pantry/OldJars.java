@@ -31,7 +31,16 @@ public record OldJars(
   private LotFacts plain(LotFacts f) {
     Optional<LocalDate> useBy = dated ? f.useBy() : Optional.empty();
     return new LotFacts(
-        f.product(), f.name(), f.pack(), f.jar(), f.packed(), useBy, f.shelf(), f.from(), f.lids(),
-        f.note(), f.madeHere());
+        f.product(),
+        f.name(),
+        f.pack(),
+        f.jar(),
+        f.packed(),
+        useBy,
+        f.shelf(),
+        f.from(),
+        f.lids(),
+        f.note(),
+        f.madeHere());
   }
 }

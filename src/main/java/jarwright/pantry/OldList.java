@@ -34,8 +34,7 @@ public final class OldList {
    */
   public static List<Optional<Placed>> place(List<OldJars> rows, List<LedgerEvent> events) {
     Set<Long> undone = Undone.numbers(events);
-    OldList list =
-        new OldList(events.stream().filter(e -> !undone.contains(e.number())).toList());
+    OldList list = new OldList(events.stream().filter(e -> !undone.contains(e.number())).toList());
     // What was taken back keeps its letter: its labels may still be about.
     events.forEach(e -> e.lot().ifPresent(list.taken::add));
     List<Optional<Placed>> placed = new ArrayList<>();
@@ -45,9 +44,7 @@ public final class OldList {
 
   private Optional<Placed> place(OldJars row) {
     Optional<LedgerEvent> told =
-        events.stream()
-            .filter(e -> row.isToldBy(e) && !used.contains(e.number()))
-            .findFirst();
+        events.stream().filter(e -> row.isToldBy(e) && !used.contains(e.number())).findFirst();
     if (told.isPresent()) {
       used.add(told.get().number());
       return Optional.of(new Placed(row, told.get().lot().orElseThrow(), false));

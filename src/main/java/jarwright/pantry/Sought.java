@@ -12,10 +12,7 @@ import java.util.Optional;
  * @param shelf where a jar stands now, or last stood
  */
 public record Sought(
-    Optional<String> from,
-    Optional<String> lids,
-    Optional<LocalDate> day,
-    Optional<String> shelf) {
+    Optional<String> from, Optional<String> lids, Optional<LocalDate> day, Optional<String> shelf) {
 
   public boolean isEmpty() {
     return from.isEmpty() && lids.isEmpty() && day.isEmpty() && shelf.isEmpty();

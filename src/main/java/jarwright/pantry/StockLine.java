@@ -32,8 +32,7 @@ public record StockLine(
     Map<Key, List<Jar>> gathered = new LinkedHashMap<>();
     for (Jar jar : new UseOrder(now).of(jars)) {
       Key key =
-          new Key(
-              jar.id().lot(), Urgency.of(jar, now), Spot.of(jar.standing()), jar.deadline());
+          new Key(jar.id().lot(), Urgency.of(jar, now), Spot.of(jar.standing()), jar.deadline());
       gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(jar);
     }
     List<StockLine> lines = new ArrayList<>();

@@ -36,8 +36,7 @@ public record StockTake(List<Counted> rows, Map<String, Integer> strangers, int 
   }
 
   /** The entries that bring the ledger up to what was seen, one for each difference. */
-  public static List<Entry> entries(
-      List<Difference> differences, OffsetDateTime now, String by) {
+  public static List<Entry> entries(List<Difference> differences, OffsetDateTime now, String by) {
     List<Entry> entries = new ArrayList<>();
     for (Difference difference : differences) {
       difference
@@ -77,10 +76,8 @@ public record StockTake(List<Counted> rows, Map<String, Integer> strangers, int 
       List<Difference> all = new ArrayList<>();
       gathered.forEach(
           (d, jars) ->
-              all.add(
-                  new Difference(d.kind(), d.lot(), JarNumbers.of(jars), d.was(), d.place())));
-      all.sort(
-          Comparator.comparing(Difference::kind).thenComparing(Difference::lot));
+              all.add(new Difference(d.kind(), d.lot(), JarNumbers.of(jars), d.was(), d.place())));
+      all.sort(Comparator.comparing(Difference::kind).thenComparing(Difference::lot));
       return all;
     }
 
@@ -107,8 +104,7 @@ public record StockTake(List<Counted> rows, Map<String, Integer> strangers, int 
       if (row.place().map(spot::isCalled).orElse(true)) {
         return;
       }
-      Difference.Kind kind =
-          spot.isShelf() ? Difference.Kind.MOVED : Difference.Kind.NOT_FOR_SHELF;
+      Difference.Kind kind = spot.isShelf() ? Difference.Kind.MOVED : Difference.Kind.NOT_FOR_SHELF;
       add(kind, lot, number, Optional.of(standing), row);
     }
 
@@ -121,8 +117,7 @@ public record StockTake(List<Counted> rows, Map<String, Integer> strangers, int 
               && !seen.containsKey(lot.code().jar(number));
       if (expected) {
         Difference key =
-            new Difference(
-                Difference.Kind.MISSING, lot.code(), JarNumbers.NONE, standing, "");
+            new Difference(Difference.Kind.MISSING, lot.code(), JarNumbers.NONE, standing, "");
         gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(number);
       }
     }

@@ -135,8 +135,7 @@ public record YearBook(
       LotFacts facts = jars.get(jars.size() - 1).facts();
       Optional<Pace> pace = first(jars).flatMap(d -> Pace.of(lately(jars, start), start, last));
       return anything
-          ? Optional.of(
-              new FoodYear(facts, packed, taken, why, recanned, stock, keeping, pace))
+          ? Optional.of(new FoodYear(facts, packed, taken, why, recanned, stock, keeping, pace))
           : Optional.empty();
     }
 
@@ -159,8 +158,7 @@ public record YearBook(
     }
 
     private boolean isSound(Jar jar) {
-      return jar.standing().isHere()
-          && Urgency.of(jar, end).compareTo(Urgency.LOOK_AT) > 0;
+      return jar.standing().isHere() && Urgency.of(jar, end).compareTo(Urgency.LOOK_AT) > 0;
     }
 
     private void lose(LocalDate day, String reason, Map<String, Integer> why) {

@@ -15,9 +15,12 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 
-/** A year on one page: what was put up, eaten and lost, how long the stock lasts, what to put up. */
+/**
+ * A year on one page: what was put up, eaten and lost, how long the stock lasts, what to put up.
+ */
 public final class YearSheet {
   private static final String TEMPLATE = "year.ftl";
+
   /** So many foods fit on one side with a bar for each; of more, only the largest get bars. */
   private static final int MOST_BARS = 8;
 

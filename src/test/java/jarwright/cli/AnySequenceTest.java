@@ -45,9 +45,11 @@ class AnySequenceTest {
       case 1 -> new String[] {"take", jars(random)};
       case 2 -> new String[] {"move", jars(random), "--to", random.nextBoolean() ? "attic" : "x"};
       case 3 -> new String[] {"toss", jars(random), "--why", "=cracked"};
-      case 4 -> new String[] {"trace", "260824A-T/" + (1 + random.nextInt(14)), "--spoiled", "mould"};
+      case 4 ->
+          new String[] {"trace", "260824A-T/" + (1 + random.nextInt(14)), "--spoiled", "mould"};
       case 5 -> new String[] {"trace", "260824A-T/all", "--looked-at", "clear"};
-      case 6 -> isAnythingLeftToUndo(house) ? new String[] {"undo"} : new String[] {"take", "plums"};
+      case 6 ->
+          isAnythingLeftToUndo(house) ? new String[] {"undo"} : new String[] {"take", "plums"};
       case 7 -> new String[] {"move", jars(random), "--to", "freezer"};
       default -> {
         String found = random.nextInt(15) + ".." + (random.nextInt(4) + 12);

@@ -64,8 +64,7 @@ class CountTest {
 
   @Test
   void aJarThatIsNotThereIsMissing() throws Exception {
-    recordsOnce(
-        "260824A-T,cellar B3,01..12,11,1-4 6..12\n", "260824A-T/05", ",05,missing,");
+    recordsOnce("260824A-T,cellar B3,01..12,11,1-4 6..12\n", "260824A-T/05", ",05,missing,");
   }
 
   @Test

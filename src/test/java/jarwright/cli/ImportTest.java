@@ -122,7 +122,8 @@ class ImportTest {
   void allProblemsAreToldTogether() throws Exception {
     house.write("list.csv", "product,jars,colour\nJam,0,red\n,2,red\n");
     assertEquals(1, house.run("import", "list.csv"));
-    assertEquals(3, house.told().lines().filter(l -> l.contains("list.csv:")).count(), house.told());
+    assertEquals(
+        3, house.told().lines().filter(l -> l.contains("list.csv:")).count(), house.told());
   }
 
   @Test

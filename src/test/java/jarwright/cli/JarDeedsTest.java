@@ -136,7 +136,8 @@ class JarDeedsTest {
   @Test
   void textsOfSeveralLinesAndFormulasStayPlainText() throws Exception {
     assertEquals(0, house.run("toss", "260824A-T/01", "--why", "=1+1\nand | more", "--by", "=x"));
-    assertTrue(house.lastEvent().contains("01,tossed,why==1+1 and || more,'=x,"), house.lastEvent());
+    assertTrue(
+        house.lastEvent().contains("01,tossed,why==1+1 and || more,'=x,"), house.lastEvent());
   }
 
   /** NCHFP as given by Nebraska Extension: half or more lost, 2 to 3 days in the refrigerator. */

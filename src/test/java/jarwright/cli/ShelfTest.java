@@ -119,7 +119,8 @@ class ShelfTest {
     assertTrue(year.contains("Plums, halved or whole, quart 14 0 1 13 ? ?"), year);
     assertTrue(year.contains("1 lid bulged"), year);
     assertTrue(year.contains("? too little is recorded to tell"), year);
-    assertTrue(shelf("--year", "2026", "--format", "csv").contains(",14,0,1,1 lid bulged,0,13,13,"));
+    assertTrue(
+        shelf("--year", "2026", "--format", "csv").contains(",14,0,1,1 lid bulged,0,13,13,"));
     assertTrue(shelf("--year", "2026", "--format", "json").contains("\"eaten\" : 2"));
     shelf("--year", "2026", "-o", "year.pdf");
     assertTrue(house.pdf("year.pdf").contains("The year 2026 in jars"));

@@ -74,7 +74,10 @@ class TraceTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "--from|ORCHARD stall", "--lids|box 2", "--day|2026-08-25", "--shelf|attic",
+        "--from|ORCHARD stall",
+        "--lids|box 2",
+        "--day|2026-08-25",
+        "--shelf|attic",
         "--day|2026-08-25|--from|stall"
       })
   void jarsAreFoundByWhatTheyShare(String options) throws Exception {

@@ -56,8 +56,7 @@ final class LargeLedger {
   /** Folder, jars, events, and the last day of packing. */
   public static void main(String[] args) throws Exception {
     Path folder = Files.createDirectories(Path.of(args[0]));
-    write(
-        folder, Integer.parseInt(args[1]), Integer.parseInt(args[2]), LocalDate.parse(args[3]));
+    write(folder, Integer.parseInt(args[1]), Integer.parseInt(args[2]), LocalDate.parse(args[3]));
   }
 
   /**

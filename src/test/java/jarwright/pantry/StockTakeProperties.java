@@ -100,8 +100,7 @@ class StockTakeProperties {
     Pantry pantry = pantry(history(steps));
     List<Counted> rows = new ArrayList<>();
     for (StockLine line : StockLine.of(pantry.jars(), LATER)) {
-      rows.add(
-          new Counted(line.lot(), Optional.of(line.spot().name()), line.jars(), line.jars()));
+      rows.add(new Counted(line.lot(), Optional.of(line.spot().name()), line.jars(), line.jars()));
     }
     assertEquals(List.of(), new StockTake(rows, Map.of(), 0).against(pantry, LATER));
   }

@@ -20,8 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** Years reckoned by hand beside each check; the rules of pace are the program's own, no source. */
 class YearBookTest {
-  private static final OffsetDateTime SILVESTER =
-      OffsetDateTime.parse("2026-12-31T23:30:00-06:00");
+  private static final OffsetDateTime SILVESTER = OffsetDateTime.parse("2026-12-31T23:30:00-06:00");
 
   private final List<Entry> entries = new ArrayList<>();
 
@@ -113,8 +112,7 @@ class YearBookTest {
     twentyPlums();
     at(NOON.plusDays(10), PLUMS, "1..9", JarStep.taken(""));
     at(NOON.plusDays(400), PLUMS, "10..13", JarStep.taken(""));
-    assertEquals(
-        Optional.of(new Pace(4, 365)), only(2027, NOON.plusDays(400)).pace());
+    assertEquals(Optional.of(new Pace(4, 365)), only(2027, NOON.plusDays(400)).pace());
   }
 
   @Test

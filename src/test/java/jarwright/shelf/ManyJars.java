@@ -1,6 +1,9 @@
 package jarwright.shelf;
 
 import jarwright.lot.LotCode;
+import jarwright.page.PaperSize;
+import jarwright.page.Sheet;
+import jarwright.page.Wording;
 import jarwright.pantry.Entry;
 import jarwright.pantry.Happening;
 import jarwright.pantry.Imported;
@@ -9,13 +12,10 @@ import jarwright.pantry.JarNumbers;
 import jarwright.pantry.JarStep;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.LotFacts;
+import jarwright.pantry.Pantry;
 import jarwright.pantry.Planned;
 import jarwright.pantry.Required;
 import jarwright.pantry.Spoiled;
-import jarwright.page.PaperSize;
-import jarwright.page.Sheet;
-import jarwright.page.Wording;
-import jarwright.pantry.Pantry;
 import jarwright.pantry.YearBook;
 import jarwright.render.Printer;
 import jarwright.render.WordBundle;

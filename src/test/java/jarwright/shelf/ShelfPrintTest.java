@@ -48,11 +48,8 @@ class ShelfPrintTest {
     List<Arguments> all = new ArrayList<>();
     for (String language : List.of("en", "es")) {
       for (PaperSize paper : List.of(PaperSize.LETTER, PaperSize.A4)) {
-        all.add(
-            Arguments.of(
-                ManyJars.inventory(ManyJars.everyUrgency(), language, paper), paper));
-        all.add(
-            Arguments.of(ManyJars.year(ManyJars.everyUrgency(), language, paper), paper));
+        all.add(Arguments.of(ManyJars.inventory(ManyJars.everyUrgency(), language, paper), paper));
+        all.add(Arguments.of(ManyJars.year(ManyJars.everyUrgency(), language, paper), paper));
       }
     }
     return all.stream();
@@ -106,8 +103,7 @@ class ShelfPrintTest {
 
   @Test
   void oneJarIsOnePage() throws IOException {
-    List<String> pages =
-        pages(ManyJars.inventory(ManyJars.shelved(1), "en", PaperSize.LETTER));
+    List<String> pages = pages(ManyJars.inventory(ManyJars.shelved(1), "en", PaperSize.LETTER));
     assertEquals(1, pages.size());
     assertTrue(pages.get(0).contains("Jars from elsewhere"), pages.get(0));
     assertTrue(pages.get(0).contains("jarwright count"), pages.get(0));
@@ -116,8 +112,7 @@ class ShelfPrintTest {
   @Test
   void whatMustNotBeEatenIsNotAmongWhatIsToBeUsedFirst() throws IOException {
     String words =
-        String.join(
-            "", pages(ManyJars.inventory(ManyJars.everyUrgency(), "en", PaperSize.LETTER)));
+        String.join("", pages(ManyJars.inventory(ManyJars.everyUrgency(), "en", PaperSize.LETTER)));
     String due = words.substring(words.indexOf("Use first"), words.indexOf("Jars due each month"));
     // The jam from an old list, the jar in the refrigerator, nineteen jars in doubt.
     assertTrue(due.contains("Jam") && due.contains("process not known"), due);
@@ -133,7 +128,11 @@ class ShelfPrintTest {
         String.join("", pages(ManyJars.inventory(ManyJars.shelved(260), "en", PaperSize.A4)));
     // Five lots of plums, in quarts and half-pints by turns: 60 quarts and 40 half-pints.
     List<String> told =
-        Pattern.compile("(\\d+) of 60 so far").matcher(words).results().map(m -> m.group(1)).toList();
+        Pattern.compile("(\\d+) of 60 so far")
+            .matcher(words)
+            .results()
+            .map(m -> m.group(1))
+            .toList();
     assertTrue(told.containsAll(List.of("20", "40", "60")), told.toString());
     assertTrue(words.contains("Jars 260"), words);
   }
