@@ -49,8 +49,7 @@ final class ScanCommand implements Command {
             CommonOptions.withValue(
                 null, SHELF, "NAME", "the pictures show this shelf whole: tell what differs"))
         .addOption(
-            CommonOptions.withValue(
-                null, FORMAT, "FORMAT", "text; csv or json for a stock-take"))
+            CommonOptions.withValue(null, FORMAT, "FORMAT", "text; csv or json for a stock-take"))
         .addOption(CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"));
   }
 
@@ -92,8 +91,7 @@ final class ScanCommand implements Command {
         .forEach(c -> call.tell("not a jar's code: " + NamedJars.shown(c.text())));
     String shelf = call.value(SHELF).orElse("").strip();
     call.out()
-        .print(
-            format.equals("csv") ? SeenListing.csv(jars, shelf) : SeenListing.json(jars, shelf));
+        .print(format.equals("csv") ? SeenListing.csv(jars, shelf) : SeenListing.json(jars, shelf));
   }
 
   /** Each code once, in the order in which they were found. */
