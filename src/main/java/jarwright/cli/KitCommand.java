@@ -68,7 +68,7 @@ final class KitCommand implements Command {
       KitSheets sheets = new KitSheets(run, printer);
       sheets.checklist(call.has(DATED), call.has(LARGE));
       sheets.day();
-      sheets.labels();
+      sheets.labels(call.pantry());
       sheets.shelf(pantry);
       sheets.records();
       if (call.has(PREVIEW)) {

@@ -22,6 +22,7 @@ import jarwright.page.Wording;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Standing;
+import jarwright.plan.Kitchen;
 import jarwright.problem.Refused;
 import jarwright.process.GelPoints;
 import jarwright.record.PlannedPages;
@@ -31,7 +32,10 @@ import jarwright.render.WordBundle;
 import jarwright.shelf.ShelfSheet;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -98,15 +102,23 @@ final class KitSheets {
         .orElseThrow();
   }
 
-  void labels() throws IOException, Refused {
+  /**
+   * @param household its folder, which may have label stocks of its own
+   */
+  void labels(Path household) throws IOException, Refused {
+    Kitchen kitchen = run.plan().kitchen();
     List<JarLabel> labels = new ArrayList<>();
     for (Batch batch : run.batches()) {
-      labels.addAll(JarLabel.all(batch, names.of(batch.product()), words));
+      JarLabel first =
+          JarLabel.of(
+              run.record(batch), names.of(batch.product()), kitchen.units(), kitchen.link(), words);
+      labels.addAll(first.upTo(batch.jars()));
     }
-    LabelStock stock = LabelStocks.builtIn().forKitchen(run.plan().kitchen());
+    LabelStock stock = LabelStocks.read(household).forKitchen(kitchen);
+    Registration registration = LabelsSheet.registration(kitchen);
     pdf(
         "labels.pdf",
-        LabelsSheet.of(labels, stock, Registration.TRUE, LabelsSheet.Use.USUAL, words, made));
+        LabelsSheet.of(labels, stock, registration, LabelsSheet.Use.USUAL, words, made));
   }
 
   /**
@@ -125,7 +137,8 @@ final class KitSheets {
                         || (own.contains(j.id().lot())
                             && j.standing() instanceof Standing.Planned));
     ShelfSheet shelf = new ShelfSheet(words, names::of);
-    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), made, paper));
+    OffsetDateTime then = made.atStartOfDay().atOffset(ZoneOffset.UTC);
+    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), then, paper));
   }
 
   void day() throws IOException {

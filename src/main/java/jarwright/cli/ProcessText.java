@@ -12,12 +12,15 @@ import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** A product's tested processes as a small table, a column for each band of altitude. */
@@ -25,6 +28,7 @@ final class ProcessText {
   private static final int FIRST = 37;
   private static final int COLUMN = 16;
   private static final String OWN = "*";
+  private static final Pattern KEYED = Pattern.compile("([a-z0-9_-]+)=(.+)");
 
   private final Product product;
   private final Optional<Altitude> altitude;
@@ -54,7 +58,7 @@ final class ProcessText {
           .append('\n');
     }
     if (!product.note().isEmpty()) {
-      out.append("  note: ").append(product.note()).append('\n');
+      out.append("  note: ").append(words(product.note())).append('\n');
     }
     out.append("  source: ")
         .append(
@@ -137,6 +141,19 @@ final class ProcessText {
         .append(space.depth().text(Style.english(Units.BOTH), Rounding.NEAREST))
         .append(when)
         .append('\n');
+  }
+
+  /** The table's keyed remarks, as {@code presterile-jars=yes}, in words. */
+  private static String words(String note) {
+    return Arrays.stream(note.split("; "))
+        .map(
+            n -> {
+              Matcher keyed = KEYED.matcher(n);
+              return keyed.matches()
+                  ? keyed.group(1).replaceAll("[-_]", " ") + ": " + keyed.group(2)
+                  : n;
+            })
+        .collect(Collectors.joining("; "));
   }
 
   private static String padded(String text, int width) {

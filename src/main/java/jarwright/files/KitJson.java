@@ -52,8 +52,7 @@ public final class KitJson {
     return bytes.toByteArray();
   }
 
-  private void write(
-      Plan plan, List<Entry> batches, List<DayPlan> days, Collection<String> files)
+  private void write(Plan plan, List<Entry> batches, List<DayPlan> days, Collection<String> files)
       throws IOException {
     out.writeStartObject();
     out.writeStringField("format", "jarwright-kit");

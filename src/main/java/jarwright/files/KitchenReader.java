@@ -72,9 +72,7 @@ final class KitchenReader {
     Paper paper = fields.word("paper", Paper::named, Paper.ids()).orElse(Paper.LETTER);
     Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
     String language =
-        fields
-            .word("language", Optional::of, Language.tags())
-            .orElse(Language.ENGLISH.tag());
+        fields.word("language", Optional::of, Language.tags()).orElse(Language.ENGLISH.tag());
     int before = problems.list().size();
     List<Canner> canners = canners();
     boolean misread = problems.list().size() > before;

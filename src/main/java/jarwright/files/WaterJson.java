@@ -1,16 +1,16 @@
 package jarwright.files;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import jarwright.quantity.Fraction;
+import jarwright.quantity.Length;
+import jarwright.quantity.Volume;
+import jarwright.water.WaterAdvice;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import jarwright.quantity.Fraction;
-import jarwright.quantity.Length;
-import jarwright.quantity.Volume;
-import jarwright.water.WaterAdvice;
 
 /**
  * Writes what is said about a load's water. Depths are from the bottom of the canner. A least is
@@ -76,8 +76,7 @@ final class WaterJson {
             .most("put_in_depth_most_mm", pressure.to());
     pressure
         .volumes()
-        .ifPresent(
-            v -> water.least("put_in_least_ml", v.from()).most("put_in_most_ml", v.to()));
+        .ifPresent(v -> water.least("put_in_least_ml", v.from()).most("put_in_most_ml", v.to()));
     return water;
   }
 

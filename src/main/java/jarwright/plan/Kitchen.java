@@ -83,8 +83,21 @@ public record Kitchen(
   /** The same kitchen with its print-outs in another language. */
   public Kitchen in(String other) {
     return new Kitchen(
-        household, altitude, paper, units, other, canners, labelStock, offsetRight, offsetDown,
-        sheetScale, link, monthsToUseBy, burners, zone, times);
+        household,
+        altitude,
+        paper,
+        units,
+        other,
+        canners,
+        labelStock,
+        offsetRight,
+        offsetDown,
+        sheetScale,
+        link,
+        monthsToUseBy,
+        burners,
+        zone,
+        times);
   }
 
   public Optional<Canner> canner(String name) {

@@ -160,7 +160,8 @@ class KitTest {
         BufferedImage picture = ImageIO.read(file.toFile());
         assertTrue(picture.getWidth() > 800, file.toString());
       }
-      assertFalse(Files.exists(folder.resolve("kit/preview/" + sheet + "-" + (pages + 1) + ".png")));
+      assertFalse(
+          Files.exists(folder.resolve("kit/preview/" + sheet + "-" + (pages + 1) + ".png")));
     }
   }
 
