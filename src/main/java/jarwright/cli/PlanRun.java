@@ -39,7 +39,6 @@ record PlanRun(
     Map<Batch, List<CannerLoad>> loads,
     List<DayPlan> days) {
   static final String KITCHEN = "kitchen";
-  static final String LANGUAGE = "language";
 
   /** The names that a plan's batches are to carry. */
   interface LotNames {
@@ -57,7 +56,7 @@ record PlanRun(
     Optional<Plan> read =
         new PlanReader(tables)
             .read(file, kitchenFile(call), problems)
-            .map(p -> call.value(LANGUAGE).map(l -> p.in(p.kitchen().in(l))).orElse(p));
+            .map(p -> call.value(SheetOptions.LANGUAGE).map(l -> p.in(p.kitchen().in(l))).orElse(p));
     Map<BatchPlan, LotCode> lots = Map.of();
     List<Batch> batches = new ArrayList<>();
     if (read.isPresent() && !read.get().batches().isEmpty()) {

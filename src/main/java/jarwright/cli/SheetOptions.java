@@ -17,7 +17,7 @@ import org.apache.commons.cli.Option;
 
 /** What a sheet is printed on and in which language: an option, the kitchen, the usual. */
 final class SheetOptions {
-  private static final String LANGUAGE = "language";
+  static final String LANGUAGE = "language";
 
   private final Call call;
   private final Optional<Kitchen> kitchen;
@@ -52,14 +52,28 @@ final class SheetOptions {
   }
 
   Wording words() throws Usage {
-    String wanted =
-        call.value(LANGUAGE)
+    return WordBundle.load(
+        asked(call)
             .or(() -> kitchen.map(Kitchen::language))
-            .orElse(WordBundle.LANGUAGES.get(0));
-    if (!WordBundle.LANGUAGES.contains(wanted)) {
+            .orElse(WordBundle.LANGUAGES.get(0)));
+  }
+
+  /**
+   * The language that the call names, if it does.
+   *
+   * @throws Usage where there is no such language
+   */
+  static Optional<String> asked(Call call) throws Usage {
+    Optional<String> asked = call.value(LANGUAGE);
+    if (asked.isPresent() && !WordBundle.LANGUAGES.contains(asked.get())) {
       throw new Usage(
-          "--" + LANGUAGE + " " + wanted + ": " + Nearest.remedy(wanted, WordBundle.LANGUAGES));
+          "--"
+              + LANGUAGE
+              + " "
+              + asked.get()
+              + ": "
+              + Nearest.remedy(asked.get(), WordBundle.LANGUAGES));
     }
-    return WordBundle.load(wanted);
+    return asked;
   }
 }

@@ -54,15 +54,15 @@ public enum TaskKind {
     return switch (this) {
       case WASH, PREPARE, HEAT_JARS, HEAT_LIQUID, COOK, FILL, LOAD, UNLOAD, REFILL -> true;
       case PREHEAT,
-              STERILISE_JARS,
-              COME_TO_BOIL,
-              COME_TO_STEAM,
-              VENT,
-              COME_TO_PRESSURE,
-              PROCESS,
-              REST,
-              COOL_DOWN,
-              LID_WAIT ->
+          STERILISE_JARS,
+          COME_TO_BOIL,
+          COME_TO_STEAM,
+          VENT,
+          COME_TO_PRESSURE,
+          PROCESS,
+          REST,
+          COOL_DOWN,
+          LID_WAIT ->
           false;
     };
   }

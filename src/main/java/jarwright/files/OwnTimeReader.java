@@ -42,11 +42,7 @@ final class OwnTimeReader {
     }
     return Optional.of(
         new OwnTime(
-            task.get(),
-            of,
-            fixed.get(),
-            each,
-            fields.places().getOrDefault("of", fields.place())));
+            task.get(), of, fixed.get(), each, fields.places().getOrDefault("of", fields.place())));
   }
 
   private static OwnTime.Span span(String text) {

@@ -2,11 +2,11 @@ package jarwright.files;
 
 import jarwright.plan.BatchPlan;
 import jarwright.plan.Kitchen;
+import jarwright.plan.OwnTime;
 import jarwright.plan.Plan;
+import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
-import jarwright.problem.Nearest;
-import jarwright.plan.OwnTime;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -17,8 +17,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Reads a plan, YAML or CSV, with the kitchen it is for. Everything wrong is collected and told

@@ -66,14 +66,33 @@ class EveryPrintOutTest {
       String pantry = folder.resolve("pantry-" + plan).toString();
       Path kit =
           kit(
-              "kit", sample(plan), "-o", "kit", "--pantry", pantry, "--language", language,
+              "kit",
+              sample(plan),
+              "-o",
+              "kit",
+              "--pantry",
+              pantry,
+              "--language",
+              language,
               "--dated");
       for (String file : List.of("checklist.pdf", "day.pdf", "labels.pdf", "shelf.pdf")) {
         assertConforms(plan + " " + file, Files.readAllBytes(kit.resolve(file)));
       }
     }
-    Path large = kit("kit", sample("plum-day.yaml"), "-o", "kit", "--language", language, "--large");
+    Path large =
+        kit("kit", sample("plum-day.yaml"), "-o", "kit", "--language", language, "--large");
     assertConforms("large", Files.readAllBytes(large.resolve("checklist.pdf")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("languages")
+  void theBooksCanBeReadAloudAndKept(String language) throws Exception {
+    kit("kit", sample("plum-day.yaml"), "-o", "kit");
+    kit("shelf", "--year", "-o", "year.pdf", "--language", language);
+    kit("shelf", "-o", "inventory.pdf", "--language", language);
+    for (String file : List.of("year.pdf", "inventory.pdf")) {
+      assertConforms(file, Files.readAllBytes(folder.resolve(file)));
+    }
   }
 
   @ParameterizedTest

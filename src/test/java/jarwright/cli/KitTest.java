@@ -136,6 +136,32 @@ class KitTest {
     }
   }
 
+  /** The example of a changed template shows the same figures as the program's own. */
+  @Test
+  void printsByTheUsersOwnTemplates() throws IOException {
+    String templates = Path.of("samples", "templates").toAbsolutePath().toString();
+    assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "kit", "--templates", templates));
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("kit/checklist.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+      assertTrue(text.contains("1. Start the clock at the full rolling boil 45 min"), text);
+      assertTrue(text.contains("Put citric acid into every empty jar first 1\u20444 tsp"), text);
+      assertTrue(text.contains("Boil lost? Bring back the full boil"), text);
+    }
+  }
+
+  @Test
+  void tellsWhereAnOwnTemplateIsWrongAndWritesNothing() throws IOException {
+    Files.createDirectory(folder.resolve("mine"));
+    Files.writeString(
+        folder.resolve("mine/checklist.ftl"),
+        "<sheet size=\"12\">\n<section><body>\n<parra>x</parra></body></section></sheet>");
+    assertEquals(1, run("kit", sample("plum-day.yaml"), "--templates", "mine"));
+    assertTrue(told().contains("checklist.ftl:3: <parra> may not stand in <body>"), told());
+    assertEquals(0, filesIn("print") + filesIn("pantry"));
+    assertEquals(1, run("kit", sample("plum-day.yaml"), "--templates", "nowhere"));
+    assertTrue(told().contains("nowhere: there is no such folder of templates"), told());
+  }
+
   @Test
   void printsInTheLanguageAskedFor() throws IOException {
     assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "kit", "--language", "es"), told());

@@ -73,8 +73,7 @@ class TaskTimesTest {
   @Test
   void noOwnFigureTouchesAProcessTime() {
     assertThrows(
-        IllegalArgumentException.class,
-        () -> TIMES.with(List.of(own("process", "tomato", 1, 1))));
+        IllegalArgumentException.class, () -> TIMES.with(List.of(own("process", "tomato", 1, 1))));
   }
 
   @Test

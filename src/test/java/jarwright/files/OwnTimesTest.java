@@ -33,8 +33,12 @@ class OwnTimesTest {
   void areReadWithWhatTheyAreFor() throws Exception {
     Problems problems = new Problems();
     List<OwnTime> times =
-        read("  - {task: heat jars, minutes: 12}\n"
-            + "  - {task: prepare, of: fruit, minutes: 5 to 10, minutes-each: 1/2-1.5}\n", problems);
+        read(
+            """
+              - {task: heat jars, minutes: 12}
+              - {task: prepare, of: fruit, minutes: 5 to 10, minutes-each: 1/2-1.5}
+            """,
+            problems);
     assertEquals(List.of(), problems.list());
     OwnTime jars = times.get(0);
     assertEquals("heat-jars", jars.task());
@@ -42,8 +46,7 @@ class OwnTimesTest {
     assertEquals(Optional.empty(), jars.of());
     OwnTime fruit = times.get(1);
     assertEquals(Optional.of("fruit"), fruit.of());
-    assertEquals(
-        Optional.of(new OwnTime.Span(Fraction.of(1, 2), Fraction.of(3, 2))), fruit.each());
+    assertEquals(Optional.of(new OwnTime.Span(Fraction.of(1, 2), Fraction.of(3, 2))), fruit.each());
   }
 
   @ParameterizedTest

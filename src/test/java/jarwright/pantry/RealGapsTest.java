@@ -24,8 +24,7 @@ class RealGapsTest {
             Ticked.NO,
             Ticked.BLANK,
             Ticked.BLANK);
-    return InventedKitchen.entry(
-        InventedKitchen.PLUMS, "1-7", new LoadRun(load, PLAIN, seen, ""));
+    return InventedKitchen.entry(InventedKitchen.PLUMS, "1-7", new LoadRun(load, PLAIN, seen, ""));
   }
 
   private static OffsetDateTime at(int minute) {
