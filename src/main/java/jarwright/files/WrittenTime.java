@@ -65,8 +65,7 @@ final class WrittenTime {
 
   /** Z, or hours and minutes with a colon: the library's offsets take more forms than its times. */
   private static boolean isPlain(String offset) {
-    return offset.equals("Z")
-        || (offset.length() == HOURS_AND_MINUTES && offset.charAt(3) == ':');
+    return offset.equals("Z") || (offset.length() == HOURS_AND_MINUTES && offset.charAt(3) == ':');
   }
 
   private static int second(String text, int offset) {
