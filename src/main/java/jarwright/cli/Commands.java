@@ -26,6 +26,9 @@ final class Commands {
     ALL.put("labels", LabelsCommand::new);
     ALL.put("stock", StockCommand::new);
     ALL.put("process", ProcessCommand::new);
+    ALL.put("scan", ScanCommand::new);
+    ALL.put("pages", PagesCommand::new);
+    ALL.put("serve", ServeCommand::new);
   }
 
   private Commands() {}

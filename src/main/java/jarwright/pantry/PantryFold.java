@@ -142,12 +142,20 @@ public final class PantryFold {
     Optional<Doubt> doubt = Optional.of(new Doubt(cause.get(), event.when(), spoiled.seen()));
     lot.jars.replaceAll(
         (number, jar) -> {
-          boolean bad = event.jars().contains(number);
-          if (!jar.standing().isHere()) {
+          if (!mayTurnUp(jar.standing())) {
             return jar;
           }
-          return bad ? jar.with(new Standing.ToThrowAway()) : jar.with(doubt);
+          boolean bad = event.jars().contains(number);
+          boolean there = !(jar.standing() instanceof Standing.Taken);
+          return bad && there ? jar.with(new Standing.ToThrowAway()) : jar.with(doubt);
         });
+  }
+
+  /** In the house, or lost or taken and perhaps put back one day: then it is not trusted either. */
+  private static boolean mayTurnUp(Standing standing) {
+    return standing.isHere()
+        || standing instanceof Standing.Missing
+        || standing instanceof Standing.Taken;
   }
 
   private void step(LotFold lot, LotCode code, int number, JarStep step, LedgerEvent event) {

@@ -126,18 +126,20 @@ final class Household {
     return run(Optional.of(new BufferedReader(new StringReader(typed))), args);
   }
 
-  private int run(Optional<BufferedReader> keyboard, String... args) {
+  int run(Optional<BufferedReader> keyboard, String... args) {
     out.reset();
     err.reset();
-    Surroundings here =
-        new Surroundings(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            Clock.fixed(now, ZoneOffset.UTC),
-            folder,
-            Map.of(),
-            keyboard);
-    return new Program(here).run(args);
+    return new Program(surroundings(keyboard)).run(args);
+  }
+
+  Surroundings surroundings(Optional<BufferedReader> keyboard) {
+    return new Surroundings(
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8),
+        Clock.fixed(now, ZoneOffset.UTC),
+        folder,
+        Map.of(),
+        keyboard);
   }
 
   /** What was printed, its lines joined, so that a line's end hides no words. */

@@ -5,8 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.files.LedgerFile;
+import jarwright.lot.LotCode;
+import jarwright.pantry.Entry;
+import jarwright.pantry.JarNumbers;
+import jarwright.pantry.Spoiled;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,6 +92,21 @@ class LabelsTest {
     assertEquals(0, run("labels 260824A-T -o rest.pdf"), house.told());
     assertTrue(house.told().contains("no label for 260824A-T/01..07"), house.told());
     assertEquals(1, run("labels 260824A-T --sealed -o none.pdf"));
+  }
+
+  @Test
+  void aJarInDoubtGetsNoLabel() throws Exception {
+    sealTomatoes("");
+    Entry spoiled =
+        Entry.of(
+            OffsetDateTime.parse("2026-08-24T13:31:00-05:00"),
+            LotCode.parse(TOMATOES),
+            JarNumbers.of(4),
+            new Spoiled("lid bulged"),
+            "");
+    LedgerFile.in(house.file("pantry")).append(List.of(spoiled));
+    assertEquals(1, run("labels 260824B-R"));
+    assertTrue(house.told().contains("260824B-R/01..09: none of these jars gets a label"));
   }
 
   @Test
