@@ -1,6 +1,7 @@
 package jarwright.cli;
 
 import java.io.BufferedOutputStream;
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -9,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Optional;
 
 /** Starts the program and ends it with the command's exit status. */
 public final class Main {
@@ -23,11 +25,21 @@ public final class Main {
             stream(FileDescriptor.err),
             Clock.system(ZoneId.systemDefault()),
             Path.of(""),
-            System.getenv());
+            System.getenv(),
+            keyboard());
     int status = new Program(surroundings).run(args);
     surroundings.out().flush();
     surroundings.err().flush();
     System.exit(status);
+  }
+
+  /**
+   * Of a terminal, where both input and output are one. Newer Java versions give a console for
+   * pipes too, unless they are asked for the plain one.
+   */
+  private static Optional<BufferedReader> keyboard() {
+    System.setProperty("jdk.console", "java.base");
+    return Optional.ofNullable(System.console()).map(c -> new BufferedReader(c.reader()));
   }
 
   /** UTF-8 unless the terminal is known to have another character set. */

@@ -1,0 +1,28 @@
+package jarwright.files;
+
+/** Free text in one line, as it may be written and printed. */
+public final class OneLine {
+  /** Characters that a text may have. */
+  public static final int LONGEST = 200;
+
+  private OneLine() {}
+
+  /** The text with single spaces for all gaps. */
+  public static String of(String text) {
+    return text.strip().replaceAll("[\\s\\u0085\\u2028\\u2029]+", " ");
+  }
+
+  /** Whether each of its characters can be seen, and none steers a terminal or turns the line. */
+  public static boolean isPrintable(String text) {
+    return text.codePoints().allMatch(OneLine::isPrintable);
+  }
+
+  private static boolean isPrintable(int codePoint) {
+    int type = Character.getType(codePoint);
+    return type != Character.CONTROL
+        && type != Character.FORMAT
+        && type != Character.SURROGATE
+        && type != Character.PRIVATE_USE
+        && type != Character.UNASSIGNED;
+  }
+}
