@@ -102,6 +102,9 @@ final class CsvTree {
     try (CSVParser parser = CSVParser.parse(new StringReader(file.text()), form)) {
       List<String> header = List.of();
       for (CSVRecord written : parser) {
+        if (problems.isFull()) {
+          break;
+        }
         Cells cells = new Cells(written);
         line = Math.toIntExact(parser.getCurrentLineNumber()) + 1;
         if (hint || written.toList().stream().allMatch(String::isBlank)) {
@@ -130,6 +133,9 @@ final class CsvTree {
           "begin the table with a line of keys, as product, pack, jar, jars, date");
     }
     for (int i = 0; i < cells.size(); i++) {
+      if (problems.isFull()) {
+        break;
+      }
       String key = key(cells.get(i));
       if (!key.isEmpty() && !known.contains(key)) {
         problems.add(

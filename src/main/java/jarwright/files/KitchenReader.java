@@ -69,9 +69,9 @@ final class KitchenReader {
     Paper paper = fields.word("paper", Paper::named, Paper.ids()).orElse(Paper.LETTER);
     Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
     String language = fields.word("language", Optional::of, LANGUAGES).orElse(LANGUAGES.get(0));
-    int before = problems.list().size();
+    int before = problems.count();
     List<Canner> canners = canners();
-    boolean misread = problems.list().size() > before;
+    boolean misread = problems.count() > before;
     Optional<String> stock = fields.plainWord("label-stock");
     Length right = offset("sheet-offset-right");
     Length down = offset("sheet-offset-down");
@@ -119,6 +119,9 @@ final class KitchenReader {
       return canners;
     }
     for (Written item : list.items()) {
+      if (problems.isFull()) {
+        break;
+      }
       if (item instanceof Written.Keys keys) {
         Optional<Canner> canner = new CannerReader(keys, problems).read();
         canner.ifPresent(c -> add(canners, c, keys));

@@ -81,7 +81,7 @@ public final class FuzzedFiles {
       LedgerFile ledger = LedgerFile.in(FOLDER);
       Pantry pantry = ledger.read().pantry();
       Ledger again = ledger.read();
-      if (!again.remarks().isEmpty() || !again.pantry().lots().equals(pantry.lots())) {
+      if (!again.remarks().isEmpty() || !List.copyOf(again.pantry().lots()).equals(List.copyOf(pantry.lots()))) {
         throw new AssertionError("read differently a second time: " + again.remarks());
       }
     } catch (Refused e) {
@@ -96,10 +96,13 @@ public final class FuzzedFiles {
     LedgerChain chain = new LedgerChain();
     StringBuilder ledger = new StringBuilder(LedgerText.HEADER + "\n");
     String before = LedgerText.HEADER;
-    for (String line : new String(input, StandardCharsets.UTF_8).split("\n")) {
-      byte[] text = (line + ",").getBytes(StandardCharsets.UTF_8);
+    int number = 0;
+    for (String said : new String(input, StandardCharsets.UTF_8).split("\n")) {
+      number++;
+      String line = number + "," + said + ",";
+      byte[] text = line.getBytes(StandardCharsets.UTF_8);
       before = chain.check(MARK, before, text, text.length);
-      ledger.append(line).append(',').append(before).append('\n');
+      ledger.append(line).append(before).append('\n');
     }
     ledger(ledger.toString().getBytes(StandardCharsets.UTF_8));
   }

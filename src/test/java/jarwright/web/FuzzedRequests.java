@@ -86,7 +86,7 @@ public final class FuzzedRequests {
             new RecordPages.Manner("", Units.BOTH, f -> f.product(), r -> Optional.empty()),
             new Printer(Optional.empty()));
     Reception.Rights rights =
-        new Reception.Rights(Optional.of(new Guesses(HouseholdCode.parse("123456"))), false);
+        new Reception.Rights(Optional.of(new Guesses(HouseholdCode.parse("12345678"))), false);
     return new Door(
         new Hosts(PORT, Set.of("pantry.lan:8080")),
         visitors,
