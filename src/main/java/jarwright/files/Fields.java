@@ -3,6 +3,7 @@ package jarwright.files;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +21,7 @@ import java.util.regex.Pattern;
 final class Fields {
   private static final int LONGEST = 200;
   private static final int LONGEST_SHOWN = 40;
+  private static final char FIRST_ACCENT = '\u0300';
   private static final Pattern NUMBER_ALONE = Pattern.compile("-?[0-9][0-9.,/ -]*");
   private static final List<String> YES = List.of("yes", "y", "true", "on");
   private static final List<String> NO = List.of("no", "n", "false", "off");
@@ -115,12 +117,20 @@ final class Fields {
   /** Free text in one line. */
   Optional<String> text(String key) {
     Optional<String> line =
-        value(key).map(t -> t.text().strip().replaceAll("[\\s\\u0085\\u2028\\u2029]+", " "));
+        value(key)
+            .map(t -> t.text().strip().replaceAll("[\\s\\u0085\\u2028\\u2029]+", " "))
+            .map(Fields::composed);
     if (line.isPresent() && !isPrintable(line.get())) {
       problem(key, "holds a character that cannot be printed", "write plain text");
       return Optional.empty();
     }
     return line;
+  }
+
+  /** Some keyboards and file systems write é as e and an accent, which prints as two signs. */
+  private static String composed(String text) {
+    boolean isLatin = text.chars().allMatch(c -> c < FIRST_ACCENT);
+    return isLatin ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
   }
 
   static boolean isPrintable(String text) {
