@@ -1,7 +1,9 @@
 package jarwright.cli;
 
 import jarwright.files.OutputFolder;
+import jarwright.page.Language;
 import jarwright.pantry.Pantry;
+import jarwright.problem.Nearest;
 import jarwright.problem.Refused;
 import jarwright.render.Printer;
 import java.io.IOException;
@@ -18,6 +20,7 @@ final class KitCommand implements Command {
   private static final String TEMPLATES = "templates";
   private static final String DATED = "dated";
   private static final String LARGE = "large";
+  private static final String PREVIEW = "preview";
   private static final String PRINT = "print";
 
   @Override
@@ -41,13 +44,21 @@ final class KitCommand implements Command {
         .addOption(CommonOptions.withValue("o", OUT, "DIR", "write here, not to print/PLAN"))
         .addOption(CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"))
         .addOption(CommonOptions.withValue(null, TEMPLATES, "DIR", "your own templates first"))
+        .addOption(
+            CommonOptions.withValue(
+                null,
+                PlanRun.LANGUAGE,
+                "LANG",
+                "language of the print-outs: " + String.join(", ", Language.tags())))
         .addOption(CommonOptions.flag(DATED, "put date, lot and clock times on the checklist"))
-        .addOption(CommonOptions.flag(LARGE, "larger type on the checklist"));
+        .addOption(CommonOptions.flag(LARGE, "larger type on the checklist"))
+        .addOption(CommonOptions.flag(PREVIEW, "add a PNG picture of every page"));
   }
 
   @Override
   public void run(Call call) throws Usage, Refused, IOException {
     List<Path> plans = PlanRuns.named(call, name());
+    checkLanguage(call);
     Register register = new Register(call);
     List<PlanRun> runs = PlanRuns.of(plans, call, register::lotsOf);
     Pantry pantry = register.with(runs);
@@ -57,14 +68,24 @@ final class KitCommand implements Command {
       KitSheets sheets = new KitSheets(run, printer);
       sheets.checklist(call.has(DATED), call.has(LARGE));
       sheets.day();
-      sheets.labels();
+      sheets.labels(call.pantry());
       sheets.shelf(pantry);
       sheets.records();
+      if (call.has(PREVIEW)) {
+        sheets.previews();
+      }
       sheets.json();
       kits.put(folder(call, run, runs.size()), sheets.files());
     }
     write(kits, () -> register.write(runs));
     kits.forEach((to, kit) -> call.tell("wrote " + to + ": " + String.join(", ", kit.keySet())));
+  }
+
+  private static void checkLanguage(Call call) throws Usage {
+    String language = call.value(PlanRun.LANGUAGE).orElse(Language.ENGLISH.tag());
+    if (!Language.tags().contains(language)) {
+      throw new Usage("--language " + language + ": " + Nearest.remedy(language, Language.tags()));
+    }
   }
 
   /** What registers the lots. */

@@ -39,6 +39,7 @@ record PlanRun(
     Map<Batch, List<CannerLoad>> loads,
     List<DayPlan> days) {
   static final String KITCHEN = "kitchen";
+  static final String LANGUAGE = "language";
 
   /** The names that a plan's batches are to carry. */
   interface LotNames {
@@ -53,7 +54,10 @@ record PlanRun(
   static PlanRun of(Path file, Call call, ProcessTables tables, DayBook book, LotNames names)
       throws IOException, Refused {
     Problems problems = new Problems();
-    Optional<Plan> read = new PlanReader(tables).read(file, kitchenFile(call), problems);
+    Optional<Plan> read =
+        new PlanReader(tables)
+            .read(file, kitchenFile(call), problems)
+            .map(p -> call.value(LANGUAGE).map(l -> p.in(p.kitchen().in(l))).orElse(p));
     Map<BatchPlan, LotCode> lots = Map.of();
     List<Batch> batches = new ArrayList<>();
     if (read.isPresent() && !read.get().batches().isEmpty()) {

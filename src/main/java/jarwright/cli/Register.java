@@ -67,7 +67,9 @@ final class Register {
       run.batches().forEach(b -> records.add(run.record(b)));
     }
     try (HouseholdFolder.Registration registration = house.register()) {
-      registration.write(records, lot -> pantry.lot(lot).map(Lot::isFrozen).orElse(false));
+      // Jars may have been sealed since this run began.
+      Pantry now = ledger.read().pantry();
+      registration.write(records, lot -> now.lot(lot).map(Lot::isFrozen).orElse(false));
       ledger.append(current -> entries(runs, current));
     }
   }

@@ -24,6 +24,8 @@ import org.apache.commons.csv.CSVRecord;
 final class CsvTree {
   private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
+  private static final int KEYS_SHOWN = 5;
+
   /** A first line by which some spreadsheets name the separator. */
   private static final Pattern HINT = Pattern.compile("sep=[,;\t]");
 
@@ -129,8 +131,9 @@ final class CsvTree {
     if (cells.written.stream().noneMatch(cell -> known.contains(key(cell)))) {
       throw new Refused(
           cells.place(0),
-          "this line has none of the plan's keys",
-          "begin the table with a line of keys, as product, pack, jar, jars, date");
+          "this line has none of the keys that are asked for",
+          "begin the table with a line of keys, as "
+              + String.join(", ", known.subList(0, Math.min(KEYS_SHOWN, known.size()))));
     }
     for (int i = 0; i < cells.size(); i++) {
       if (problems.isFull()) {

@@ -3,7 +3,6 @@ package jarwright.files;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
-import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,9 +18,8 @@ import java.util.regex.Pattern;
  * and read as if it were not there.
  */
 final class Fields {
-  private static final int LONGEST = 200;
+  private static final int LONGEST = OneLine.LONGEST;
   private static final int LONGEST_SHOWN = 40;
-  private static final char FIRST_ACCENT = '\u0300';
   private static final Pattern NUMBER_ALONE = Pattern.compile("-?[0-9][0-9.,/ -]*");
   private static final List<String> YES = List.of("yes", "y", "true", "on");
   private static final List<String> NO = List.of("no", "n", "false", "off");
@@ -116,34 +114,12 @@ final class Fields {
 
   /** Free text in one line. */
   Optional<String> text(String key) {
-    Optional<String> line =
-        value(key)
-            .map(t -> t.text().strip().replaceAll("[\\s\\u0085\\u2028\\u2029]+", " "))
-            .map(Fields::composed);
-    if (line.isPresent() && !isPrintable(line.get())) {
+    Optional<String> line = value(key).map(t -> OneLine.of(t.text()));
+    if (line.isPresent() && !OneLine.isPrintable(line.get())) {
       problem(key, "holds a character that cannot be printed", "write plain text");
       return Optional.empty();
     }
     return line;
-  }
-
-  /** Some keyboards and file systems write é as e and an accent, which prints as two signs. */
-  private static String composed(String text) {
-    boolean isLatin = text.chars().allMatch(c -> c < FIRST_ACCENT);
-    return isLatin ? text : Normalizer.normalize(text, Normalizer.Form.NFC);
-  }
-
-  static boolean isPrintable(String text) {
-    return text.codePoints().allMatch(Fields::isPrintable);
-  }
-
-  private static boolean isPrintable(int codePoint) {
-    int type = Character.getType(codePoint);
-    return type != Character.CONTROL
-        && type != Character.FORMAT
-        && type != Character.SURROGATE
-        && type != Character.PRIVATE_USE
-        && type != Character.UNASSIGNED;
   }
 
   /** A word in the form that fixed words are compared in: small, single hyphens for gaps. */

@@ -1,6 +1,7 @@
 package jarwright.files;
 
 import jarwright.lot.UseBy;
+import jarwright.page.Language;
 import jarwright.page.Registration;
 import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
@@ -41,7 +42,6 @@ final class KitchenReader {
           "burners",
           "zone");
   static final String ALTITUDE = "altitude";
-  private static final List<String> LANGUAGES = List.of("en", "es");
   private static final int MOST_BURNERS = 12;
   private static final Altitude LOWEST = Altitude.metres(-450);
   private static final Altitude HIGHEST = Altitude.metres(6_000);
@@ -68,7 +68,8 @@ final class KitchenReader {
     String household = fields.text("household").orElse("");
     Paper paper = fields.word("paper", Paper::named, Paper.ids()).orElse(Paper.LETTER);
     Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
-    String language = fields.word("language", Optional::of, LANGUAGES).orElse(LANGUAGES.get(0));
+    String language =
+        fields.word("language", Optional::of, Language.tags()).orElse(Language.ENGLISH.tag());
     int before = problems.count();
     List<Canner> canners = canners();
     boolean misread = problems.count() > before;

@@ -32,7 +32,7 @@ final class LoadRows {
           "half-lost",
           "unfilled");
   private static final List<String> LISTS = List.of("unsealed", "some-lost", "half-lost");
-  private static final int MOST_RESTARTS = 20;
+  static final int MOST_RESTARTS = 20;
   private static final String OR_NOBODY = ", or ? if nobody knows";
 
   private final OutcomeReader.Key key;

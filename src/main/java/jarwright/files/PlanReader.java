@@ -166,7 +166,7 @@ public final class PlanReader {
     }
     BatchReader reader = new BatchReader(new ProductFinder(tables, productsIn(list)), problems);
     String name = String.valueOf(plan.getFileName());
-    if (name.length() > LONGEST_NAME || !Fields.isPrintable(name)) {
+    if (name.length() > LONGEST_NAME || !OneLine.isPrintable(name)) {
       problems.add(
           Place.wholeFile(Fields.shown(name)),
           "the plan's file name is too long, or has characters that cannot be printed",

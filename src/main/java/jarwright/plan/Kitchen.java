@@ -42,6 +42,25 @@ public record Kitchen(
     canners = List.copyOf(canners);
   }
 
+  /** The same kitchen with its print-outs in another language. */
+  public Kitchen in(String other) {
+    return new Kitchen(
+        household,
+        altitude,
+        paper,
+        units,
+        other,
+        canners,
+        labelStock,
+        offsetRight,
+        offsetDown,
+        sheetScale,
+        link,
+        monthsToUseBy,
+        burners,
+        zone);
+  }
+
   public Optional<Canner> canner(String name) {
     return canners.stream().filter(c -> c.name().equals(name)).findFirst();
   }

@@ -27,8 +27,8 @@ final class Breaking {
   /**
    * The lines of {@code galley} no wider than {@code width} (at scale 1).
    *
-   * @param anywhere whether a word wider than a line may be cut at any letter; else null is
-   *     returned for it
+   * @param anywhere whether a word wider than a line may be cut at any letter, though never where
+   *     its pieces belong together; else null is returned for it
    */
   static List<Line> lines(Galley galley, Style style, double width, boolean anywhere) {
     int n = galley.length();
@@ -72,7 +72,7 @@ final class Breaking {
         end(divided, divided, true);
       } else if (good > start) {
         end(good, good, false);
-      } else if (anywhere) {
+      } else if (anywhere && !galley.glued(cut(start, next))) {
         int cut = cut(start, next);
         end(cut, cut, false);
       } else {

@@ -41,7 +41,7 @@ final class Response {
       pieces.addAll(Fractions.set(also, small, small.face(), 0));
     }
     return new Response(
-        new Paragraph(element, pieces, line, Paragraph.Room.NONE, Paragraph.Role.PLAIN));
+        new Paragraph(element, pieces, line, Paragraph.Room.NONE, Paragraph.Role.PLAIN).whole());
   }
 
   /** The width of a line that is left to the step's words. */

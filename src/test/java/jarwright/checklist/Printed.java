@@ -42,7 +42,7 @@ final class Printed {
     Batch batch = planned.batch();
     Map<String, Object> view =
         new BatchView(batch, batch.product().name(), PlannedBatch.WORDS, english -> english)
-            .dated()
+            .dated(new jarwright.day.SectionTimes(Map.of(), List.of()))
             .with(planned.sections());
     return pdf(PaperSize.LETTER, false, List.of(view));
   }
