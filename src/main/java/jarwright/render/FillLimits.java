@@ -29,8 +29,11 @@ final class FillLimits extends Writer implements TemplateProcessingTracer {
 
   @Override
   public void enterElement(Environment environment, TracedElement element) {
-    template = element.getTemplate().getSourceName();
-    line = element.getBeginLine();
+    // What an empty template is made of belongs to none.
+    if (element.getTemplate() != null) {
+      template = element.getTemplate().getSourceName();
+      line = element.getBeginLine();
+    }
     elements++;
     if (elements > MOST_ELEMENTS) {
       throw new TemplateFault(template, line, 0, "the template goes round here without an end");
