@@ -57,7 +57,7 @@ public final class Detail {
         part.append(c);
         i++;
       } else {
-        if (!text.startsWith(BETWEEN, i - 1)) {
+        if (part.isEmpty() || !text.startsWith(BETWEEN, i - 1)) {
           throw new IllegalArgumentException("a bar stands alone in \"" + Shown.of(text) + "\"");
         }
         take(part.substring(0, part.length() - 1), values);

@@ -16,7 +16,8 @@ import java.util.stream.IntStream;
 public final class JarNumbers {
   public static final JarNumbers NONE = new JarNumbers(new BitSet());
 
-  private static final int HIGHEST = 99_999;
+  static final int HIGHEST = 99_999;
+
   private static final int LONGEST_NUMBER = 6;
   private static final Pattern BETWEEN = Pattern.compile("[\\s,;+&]+");
   private static final Pattern RUN =
