@@ -73,9 +73,9 @@ final class KitchenReader {
     Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
     String language =
         fields.word("language", Optional::of, Language.tags()).orElse(Language.ENGLISH.tag());
-    int before = problems.list().size();
+    int before = problems.count();
     List<Canner> canners = canners();
-    boolean misread = problems.list().size() > before;
+    boolean misread = problems.count() > before;
     Optional<String> stock = fields.plainWord("label-stock");
     Length right = offset("sheet-offset-right");
     Length down = offset("sheet-offset-down");
@@ -124,6 +124,9 @@ final class KitchenReader {
       return canners;
     }
     for (Written item : list.items()) {
+      if (problems.isFull()) {
+        break;
+      }
       if (item instanceof Written.Keys keys) {
         Optional<Canner> canner = new CannerReader(keys, problems).read();
         canner.ifPresent(c -> add(canners, c, keys));
