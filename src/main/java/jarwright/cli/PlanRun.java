@@ -56,7 +56,8 @@ record PlanRun(
     Optional<Plan> read =
         new PlanReader(tables)
             .read(file, kitchenFile(call), problems)
-            .map(p -> call.value(SheetOptions.LANGUAGE).map(l -> p.in(p.kitchen().in(l))).orElse(p));
+            .map(
+                p -> call.value(SheetOptions.LANGUAGE).map(l -> p.in(p.kitchen().in(l))).orElse(p));
     Map<BatchPlan, LotCode> lots = Map.of();
     List<Batch> batches = new ArrayList<>();
     if (read.isPresent() && !read.get().batches().isEmpty()) {

@@ -53,9 +53,7 @@ final class SheetOptions {
 
   Wording words() throws Usage {
     return WordBundle.load(
-        asked(call)
-            .or(() -> kitchen.map(Kitchen::language))
-            .orElse(WordBundle.LANGUAGES.get(0)));
+        asked(call).or(() -> kitchen.map(Kitchen::language)).orElse(WordBundle.LANGUAGES.get(0)));
   }
 
   /**

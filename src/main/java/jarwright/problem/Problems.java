@@ -5,8 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Collects problems while reading goes on, so that all are shown at once. Beyond {@value #MOST} they
- * are counted only: nobody mends more at a time, and a file of another kind has one in every line.
+ * Collects problems while reading goes on, so that all are shown at once. Beyond {@value #MOST}
+ * they are counted only: nobody mends more at a time, and a file of another kind has one in every
+ * line.
  */
 public final class Problems {
   private static final int MOST = 100;

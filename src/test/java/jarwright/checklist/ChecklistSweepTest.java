@@ -218,7 +218,9 @@ class ChecklistSweepTest {
     return sum;
   }
 
-  /** The acids of the table for a jar; where its size is not printed, in proportion to its content. */
+  /**
+   * The acids of the table for a jar; where its size is not printed, in proportion to its content.
+   */
   private static List<Dose> doses(String id, String jar) {
     CSVRecord product = PRODUCTS.get(id);
     Fraction pints = JarSize.named(jar).orElseThrow().pints();

@@ -45,8 +45,7 @@ class FaultsTest {
   private Ran run(Clock clock, String... args) {
     ByteArrayOutputStream told = new ByteArrayOutputStream();
     PrintStream stream = new PrintStream(told, true, StandardCharsets.UTF_8);
-    Surroundings here =
-        new Surroundings(stream, stream, clock, folder, Map.of(), Optional.empty());
+    Surroundings here = new Surroundings(stream, stream, clock, folder, Map.of(), Optional.empty());
     int status = new Program(here).run(args);
     return new Ran(status, told.toString(StandardCharsets.UTF_8));
   }
@@ -115,7 +114,8 @@ class FaultsTest {
 
   @Test
   void theOutputFolderIsALinkToNowhere() throws IOException {
-    assumeTrue(linked(folder.resolve("out"), folder.resolve("gone")), "links are not to be had here");
+    assumeTrue(
+        linked(folder.resolve("out"), folder.resolve("gone")), "links are not to be had here");
     refusedByTheDisk(run("kit", PLAN, "-o", "out"), "out");
     assertEquals(Map.of(), files("pantry"));
   }
@@ -201,7 +201,13 @@ class FaultsTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"a b  c", "\uD83C\uDF53 jam", "\u0631\u0641 \u0661", "\u68DA", "a'b;c&d $HOME %PATH%"})
+      strings = {
+        "a b  c",
+        "\uD83C\uDF53 jam",
+        "\u0631\u0641 \u0661",
+        "\u68DA",
+        "a'b;c&d $HOME %PATH%"
+      })
   void foldersOfAnyName(String name) {
     String plan = folder.resolve(name).resolve("p.yaml").toString();
     assertTrue(copied(plan));
@@ -222,7 +228,8 @@ class FaultsTest {
 
   /** The digits of some locales are not 0 to 9, and a Turkish capital i has a dot. */
   @ParameterizedTest
-  @ValueSource(strings = {"tr-TR", "ar-EG-u-nu-arab", "th-TH-u-nu-thai-ca-buddhist", "de-DE", "hi-IN"})
+  @ValueSource(
+      strings = {"tr-TR", "ar-EG-u-nu-arab", "th-TH-u-nu-thai-ca-buddhist", "de-DE", "hi-IN"})
   void theLocaleChangesNothing(String locale) {
     Locale usual = Locale.getDefault();
     try {
@@ -239,7 +246,9 @@ class FaultsTest {
     Map<String, String> there = files("there");
     assertEquals(plain.keySet(), there.keySet());
     plain.forEach(
-        (name, text) -> assertArrayEquals(text.getBytes(StandardCharsets.ISO_8859_1), bytes(there.get(name)), name));
+        (name, text) ->
+            assertArrayEquals(
+                text.getBytes(StandardCharsets.ISO_8859_1), bytes(there.get(name)), name));
   }
 
   private static byte[] bytes(String text) {

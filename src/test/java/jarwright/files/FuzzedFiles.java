@@ -81,7 +81,8 @@ public final class FuzzedFiles {
       LedgerFile ledger = LedgerFile.in(FOLDER);
       Pantry pantry = ledger.read().pantry();
       Ledger again = ledger.read();
-      if (!again.remarks().isEmpty() || !List.copyOf(again.pantry().lots()).equals(List.copyOf(pantry.lots()))) {
+      if (!again.remarks().isEmpty()
+          || !List.copyOf(again.pantry().lots()).equals(List.copyOf(pantry.lots()))) {
         throw new AssertionError("read differently a second time: " + again.remarks());
       }
     } catch (Refused e) {

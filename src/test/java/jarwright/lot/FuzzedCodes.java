@@ -33,13 +33,16 @@ public final class FuzzedCodes {
     try {
       Optional<QrText.Read> read = QrText.parse(text);
       if (read.isPresent()) {
-        String address = QrText.address("http://a.b", read.get().jar(), new UseBy(read.get().useBy()));
+        String address =
+            QrText.address("http://a.b", read.get().jar(), new UseBy(read.get().useBy()));
         same(read.get().useBy(), QrText.parse(address).orElseThrow().useBy());
       }
     } catch (MistypedCode e) {
       shortWords(e);
     }
-    for (String words : QrText.words(JAR, USE_BY, List.of(text.substring(0, Math.min(MOST, text.length())).split("\n")))) {
+    for (String words :
+        QrText.words(
+            JAR, USE_BY, List.of(text.substring(0, Math.min(MOST, text.length())).split("\n")))) {
       if (words.length() <= 4_296) {
         QrText.Read back = QrText.parse(words).orElseThrow();
         same(JAR, back.jar());

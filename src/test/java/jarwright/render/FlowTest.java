@@ -168,8 +168,7 @@ class FlowTest {
 
   @Test
   void aSumOfMeasuresIsDividedOnlyBetweenThem() {
-    String sum =
-        IntStream.range(0, 24).mapToObj(i -> "3/4 cup").collect(Collectors.joining(" + "));
+    String sum = IntStream.range(0, 24).mapToObj(i -> "3/4 cup").collect(Collectors.joining(" + "));
     String page = section("", "<steps><step figure=\"" + sum + "\">Set out</step></steps>").get(0);
     List<String> lines = page.lines().filter(l -> l.contains("cup")).toList();
     assertTrue(lines.size() > 1, page);
