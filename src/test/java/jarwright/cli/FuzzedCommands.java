@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -105,7 +106,8 @@ public final class FuzzedCommands {
     StringBuilder quoted = new StringBuilder("\"");
     String text = i < said.length ? said[i] : "";
     for (char c : text.toCharArray()) {
-      quoted.append(c < ' ' || c == '"' || c == '\\' ? String.format("\\x%02x", (int) c) : c);
+      quoted.append(
+          c < ' ' || c == '"' || c == '\\' ? String.format(Locale.ROOT, "\\x%02x", (int) c) : c);
     }
     return quoted.append('"').toString();
   }
