@@ -173,6 +173,15 @@ class ChecklistGeometryTest {
     assertEquals(List.of(depth), depths(pdf), product);
   }
 
+  /** A quarter of an inch is less than a line of the larger type. */
+  @Test
+  void aShallowHeadspaceIsAsDeepOnALargeSheet() {
+    PlannedBatch jelly =
+        PlannedBatch.of(
+            "apple-jelly-no-added-pectin", Method.BOILING_WATER, Pack.HOT, JarSize.HALF_PINT);
+    assertEquals(List.of(6.35), depths(Printed.pdf(PaperSize.LETTER, true, jelly)));
+  }
+
   @Test
   void twoHeadspacesAreDrawnSideBySide() {
     PlannedBatch beans =
