@@ -76,7 +76,7 @@
 <#assign due = (times.due[s.id])!"">
 <columns widths="9 *" gap="1.5" valign="middle" around="0.5" keep="yes">
   <column><drawing w="9" h="7" around="0" alt=""><circle cx="2.2" cy="3.5" r="3.5" fill="black"/><text x="2.2" y="5.1" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
-  <column><heading level="2" size="${body + 2.5}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no">${due}</span></#if></heading></column>
+  <column><heading level="2" size="${body + 2.5}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no"><keep>${due}</keep></span></#if></heading></column>
 </columns>
 </#macro>
 
@@ -188,7 +188,7 @@
 
 <#macro record s across>
 <#list s.steps as one><#if one.kind == "record">
-<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([14, 12, 16, 12], large?then([12, 12, 20, 14], [14, 14, 30, 22]))[f?index]}"/></#list></fields>
+<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([14, 12, 16, 12], large?then([12, 12, 20, 14], [14, 14, 22, 16]))[f?index]}"/></#list></fields>
 </#if></#list>
 </#macro>
 

@@ -46,7 +46,7 @@
       <#list d.sides as side>
       <#if side?index gt 0><break/></#if>
       <#assign lane = (across - ruler) / d.lanes?size, top = 9, down = paper.h - ((side?index == 0)?then(80, 52)), scale = (down - top) / side.minutes>
-      <#if scale gt 0.62><#assign scale = 0.62></#if>
+      <#if scale gt 0.8><#assign scale = 0.8></#if>
       <#if side?index == 0>
       <columns widths="* 78" around="0" valign="bottom"><column><heading size="20" before="0" after="0">${day("long", d.date)}</heading></column>
       <column align="right"><para size="13" b="yes" before="0" after="0">${word("day.from-to", {"start": d.start, "finish": d.finish})}</para></column></columns>
@@ -87,13 +87,11 @@
       <#assign half = ((d.tasks?size + 1) / 2)?floor>
       <columns widths="* *" gap="6" around="0"><column><@brief d.tasks[0..<half]/></column><column><@brief d.tasks[half..]/></column></columns>
       <#else><@full d.tasks/></#if>
-      <group>
       <heading level="2" size="13">${word("day.loads")}</heading>
       <table columns="11 * 22 24 17 18 28" line="0.6" pad="0.65" around="0.5" size="9.5">
         <head><cell>${word("day.column.load")}</cell><cell>${word("day.column.what")}</cell><cell/><cell>${word("day.column.canner")}</cell><cell>${word("day.column.process")}</cell><cell>${word("day.column.out")}</cell><cell>${word("day.column.test")}</cell></head>
         <#list d.loads as l><row><cell><b>${l.name}</b></cell><cell>${l.product}, ${l.pack}</cell><cell>${l.jars}</cell><cell>${l.canner}</cell><cell><b>${l.minutes} ${word("day.column.min")}</b></cell><cell>${l.out}</cell><cell>${l.testFrom}</cell></row></#list>
       </table>
-      </group>
       <#list d.notices as n><para size="9.5" before="0.8"><sign name="arrow"/> ${n}</para></#list>
       <heading level="2" size="13">${word("day.gather")}</heading>
       <#if d.gather?size lte 24>

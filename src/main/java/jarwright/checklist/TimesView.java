@@ -9,13 +9,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Planned clock times beside the sections and in the clock's table. */
 final class TimesView {
-  /** More loads than this are told by their first and last. */
-  private static final int MOST_TOLD = 3;
+  /** Of more loads than this only the first is told, in a section of full width or half. */
+  private static final int MOST_TOLD = 4;
 
-  /** Its time is the earliest, and any later one will do. */
+  private static final int MOST_TOLD_IN_HALF = 2;
+  private static final String MORE = " …";
+  private static final Set<String> HALF = Set.of("before", "jars", "out");
+
+  /** From its time on all jars can be tested, and any later time will do. */
   private static final String NEXT_DAY = "next-day";
 
   private final SectionTimes times;
@@ -36,8 +41,7 @@ final class TimesView {
         .forEach(
             (section, moments) -> {
               if (!moments.isEmpty()) {
-                String key = section.equals(NEXT_DAY) ? "time.from" : "time.about";
-                due.put(section, words.text(key, Map.of("times", told(moments))));
+                due.put(section, due(section, moments));
               }
             });
     Map<String, Object> view = new LinkedHashMap<>();
@@ -47,21 +51,30 @@ final class TimesView {
     return view;
   }
 
+  private String due(String section, List<ZonedDateTime> moments) {
+    if (section.equals(NEXT_DAY)) {
+      ZonedDateTime all = moments.get(moments.size() - 1);
+      return words.text("time.from", Map.of("time", clock(all, day)));
+    }
+    int most = HALF.contains(section) ? MOST_TOLD_IN_HALF : MOST_TOLD;
+    return words.text("time.about", Map.of("times", told(moments, most)));
+  }
+
   private String about(ZonedDateTime moment) {
     return words.text("time.brief", Map.of("time", clock(moment, day)));
   }
 
-  private String told(List<ZonedDateTime> moments) {
-    int last = moments.size() - 1;
-    List<ZonedDateTime> shown =
-        moments.size() > MOST_TOLD ? List.of(moments.get(0), moments.get(last)) : moments;
+  private String told(List<ZonedDateTime> moments, int most) {
+    if (moments.size() > most) {
+      return clock(moments.get(0), day) + MORE;
+    }
     List<String> texts = new ArrayList<>();
     LocalDate on = day;
-    for (ZonedDateTime moment : shown) {
+    for (ZonedDateTime moment : moments) {
       texts.add(clock(moment, on));
       on = moment.toLocalDate();
     }
-    return String.join(moments.size() > MOST_TOLD ? " … " : ", ", texts);
+    return String.join(", ", texts);
   }
 
   /** With its date where that is not the one that the reader thinks of. */

@@ -1,6 +1,9 @@
 package jarwright.cli;
 
+import jarwright.files.SeenListing;
 import jarwright.files.VerdictTable;
+import jarwright.lot.JarId;
+import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
@@ -19,6 +22,8 @@ import org.apache.commons.cli.Options;
 /** Jars by their codes: read from pictures and PDF pages, or typed. */
 final class ScanCommand implements Command {
   private static final String SHELF = "shelf";
+  private static final String FORMAT = "format";
+  private static final List<String> FORMATS = List.of("text", "csv", "json");
   private static final Pattern FILE_NAME = Pattern.compile(".*\\.[A-Za-z]{3,4}");
   private static final long MOST_BYTES = 200_000_000;
 
@@ -43,6 +48,8 @@ final class ScanCommand implements Command {
         .addOption(
             CommonOptions.withValue(
                 null, SHELF, "NAME", "the pictures show this shelf whole: tell what differs"))
+        .addOption(
+            CommonOptions.withValue(null, FORMAT, "FORMAT", "text; csv or json for a stock-take"))
         .addOption(CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"));
   }
 
@@ -52,7 +59,15 @@ final class ScanCommand implements Command {
       throw new Usage(
           "scan needs a picture or a code, as in: jarwright scan shelf.jpg, or: scan 260824A-T/03");
     }
+    String format = call.value(FORMAT).orElse(FORMATS.get(0));
+    if (!FORMATS.contains(format)) {
+      throw new Usage("--format " + format + ": " + Nearest.remedy(format, FORMATS));
+    }
     List<SeenCode> codes = codes(call);
+    if (!format.equals(FORMATS.get(0))) {
+      list(call, codes, format);
+      return;
+    }
     Books books = Books.openOrBegin(call);
     FiledStock stock = new FiledStock(books.house(), books.events());
     ScanText text =
@@ -66,6 +81,17 @@ final class ScanCommand implements Command {
       call.out().print(text.compared(call.value(SHELF).get().strip(), codes));
     }
     call.out().println(Help.CAUTION);
+  }
+
+  /** The jars alone; what is no jar's code is told beside it. */
+  private static void list(Call call, List<SeenCode> codes, String format) throws IOException {
+    List<JarId> jars = codes.stream().flatMap(c -> c.jar().stream()).toList();
+    codes.stream()
+        .filter(c -> c.jar().isEmpty())
+        .forEach(c -> call.tell("not a jar's code: " + NamedJars.shown(c.text())));
+    String shelf = call.value(SHELF).orElse("").strip();
+    call.out()
+        .print(format.equals("csv") ? SeenListing.csv(jars, shelf) : SeenListing.json(jars, shelf));
   }
 
   /** Each code once, in the order in which they were found. */

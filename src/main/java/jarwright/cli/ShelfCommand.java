@@ -1,7 +1,6 @@
 package jarwright.cli;
 
 import jarwright.files.ShelfListing;
-import jarwright.files.YearListing;
 import jarwright.page.Sheet;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Lot;
@@ -11,13 +10,11 @@ import jarwright.pantry.Spot;
 import jarwright.pantry.Standing;
 import jarwright.pantry.StockLine;
 import jarwright.pantry.Urgency;
-import jarwright.pantry.YearBook;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Refused;
 import jarwright.shelf.ShelfSheet;
-import jarwright.shelf.YearSheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,9 +30,9 @@ import org.apache.commons.cli.Options;
 final class ShelfCommand implements Command {
   private static final String DUE = "due";
   private static final String PLACE = "place";
-  private static final String YEAR = "year";
+  static final String YEAR = "year";
   private static final String FORMAT = "format";
-  private static final String OUT = "output";
+  static final String OUT = "output";
   private static final String TEMPLATES = "templates";
   private static final int MOST_REMARKS = 3;
   private static final List<String> FORMATS = List.of("text", "csv", "json");
@@ -86,7 +83,7 @@ final class ShelfCommand implements Command {
     String format = checked(call);
     Books books = Books.open(call);
     if (call.has(YEAR)) {
-      year(call, books, format);
+      ShelfYear.show(call, books, format);
     } else {
       stock(call, books, format);
     }
@@ -216,41 +213,7 @@ final class ShelfCommand implements Command {
             options.paper()));
   }
 
-  private static void year(Call call, Books books, String format)
-      throws Usage, Refused, IOException {
-    int year = year(call, books);
-    YearBook book;
-    try {
-      book = YearBook.of(books.events(), year, books.now());
-    } catch (IllegalArgumentException e) {
-      throw new Usage("--year " + year + ": " + e.getMessage());
-    }
-    if (call.has(OUT)) {
-      SheetOptions options = new SheetOptions(call, books.kitchen());
-      ProductNames names = new ProductNames(options.words().language());
-      String household = books.kitchen().map(Kitchen::household).orElse("");
-      write(call, new YearSheet(options.words(), names::of).of(book, household, options.paper()));
-      return;
-    }
-    switch (format) {
-      case "csv" -> call.out().print(YearListing.csv(book));
-      case "json" -> call.out().print(YearListing.json(book));
-      default -> call.out().print(YearText.of(book));
-    }
-  }
-
-  private static int year(Call call, Books books) throws Usage {
-    Optional<String> typed = call.value(YEAR);
-    if (typed.isEmpty()) {
-      return books.now().getYear();
-    }
-    if (!typed.get().matches("\\d{4}")) {
-      throw new Usage("--year takes a year like 2026, not " + NamedJars.shown(typed.get()));
-    }
-    return Integer.parseInt(typed.get());
-  }
-
-  private static void write(Call call, Sheet sheet) throws IOException {
+  static void write(Call call, Sheet sheet) throws IOException {
     Path file = call.path(OUT).orElseThrow();
     PdfFile.write(file, sheet, call.path(TEMPLATES));
     call.tell("wrote " + file);

@@ -1,26 +1,16 @@
 package jarwright.cli;
 
 import jarwright.files.JarListing;
-import jarwright.lot.JarId;
-import jarwright.lot.LotCode;
-import jarwright.pantry.Entry;
 import jarwright.pantry.Jar;
-import jarwright.pantry.JarNumbers;
-import jarwright.pantry.JarStep;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Sought;
-import jarwright.pantry.Spoiled;
-import jarwright.pantry.Standing;
-import jarwright.pantry.Undone;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
-import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -85,11 +75,11 @@ final class TraceCommand implements Command {
     checkUse(call, named, sought);
     Books books = Books.open(call);
     if (call.has(SPOILED)) {
-      spoiled(call, books, named);
+      new SpoiledJars(call, books, named).record(call.value(SPOILED).orElse("").strip());
       return;
     }
     if (call.has(LOOKED)) {
-      lookedAt(call, books, named);
+      new SpoiledJars(call, books, named).lookedAt(call.value(LOOKED).orElse("").strip());
     }
     List<LedgerEvent> events = books.events();
     Pantry pantry = Pantry.of(events);
@@ -136,7 +126,8 @@ final class TraceCommand implements Command {
               + " --lids, --day and --shelf");
     }
     boolean writes = call.has(SPOILED) || call.has(LOOKED);
-    if (writes && (named.isEmpty() || call.has(FORMAT) || call.has(SPOILED) && call.has(LOOKED))) {
+    if (writes
+        && (named.isEmpty() || call.has(FORMAT) || (call.has(SPOILED) && call.has(LOOKED)))) {
       throw new Usage(
           "--spoiled and --looked-at record something of jars named by their codes, one of the two at"
               + " a time");
@@ -177,87 +168,5 @@ final class TraceCommand implements Command {
     return known.isEmpty()
         ? "none of that kind was ever recorded"
         : "recorded: " + String.join(", ", known.stream().limit(12).toList());
-  }
-
-  private static void spoiled(Call call, Books books, NamedJars named)
-      throws Usage, Refused, IOException {
-    LotCode lot = named.codes().keySet().iterator().next();
-    Optional<JarNumbers> numbers = named.codes().get(lot);
-    if (named.codes().size() != 1 || numbers.isEmpty()) {
-      throw new Usage(
-          "--spoiled needs the jar or the jars of one lot, as in: jarwright trace 260824A-T/03"
-              + " --spoiled \"lid bulged\"");
-    }
-    String what = call.value(SPOILED).orElse("").strip();
-    List<LedgerEvent> events =
-        books.correct(
-            before -> {
-              List<Jar> jars = named.in(Pantry.of(before), j -> true);
-              refuse(jars, before, books);
-              return List.of(
-                  Entry.of(books.now(), lot, numbers.get(), new Spoiled(what), books.by()));
-            });
-    call.out()
-        .print(
-            new TraceText(books, Pantry.of(books.events()), List.of())
-                .spoiled(lot, numbers.get(), what));
-    call.out().println(Help.CAUTION);
-    call.tell(
-        "recorded as "
-            + Events.numbers(events)
-            + "; jarwright undo "
-            + Events.range(events)
-            + " takes it back");
-  }
-
-  private static void refuse(List<Jar> jars, List<LedgerEvent> before, Books books) throws Refused {
-    Problems problems = new Problems();
-    Set<Long> undone = Undone.numbers(before);
-    for (Jar jar : jars) {
-      JarId id = jar.id();
-      Optional<LedgerEvent> told =
-          before.stream()
-              .filter(e -> e.what() instanceof Spoiled && !undone.contains(e.number()))
-              .filter(e -> e.lot().equals(Optional.of(id.lot())) && e.jars().contains(id.number()))
-              .findFirst();
-      if (told.isPresent()) {
-        problems.add(
-            Place.wholeFile(id.toString()),
-            "it is recorded as spoiled already, as event " + told.get().number(),
-            "jarwright trace " + id.lot() + " shows what is left of the lot");
-      } else if (!jar.wasPacked()) {
-        boolean planned = jar.standing() instanceof Standing.Planned;
-        problems.add(
-            Place.wholeFile(id.toString()),
-            planned ? "nobody has recorded how it came out yet" : "it was never filled",
-            planned ? "jarwright seal " + id.lot() + " first" : "read its label again");
-      }
-    }
-    problems.refuse();
-  }
-
-  private static void lookedAt(Call call, Books books, NamedJars named)
-      throws Refused, IOException {
-    JarStep step = JarStep.lookedAt(call.value(LOOKED).orElse("").strip());
-    List<LedgerEvent> events =
-        books.record(
-            pantry -> {
-              List<Jar> jars = named.in(pantry, j -> step.hindrance(j, books.now()).isEmpty());
-              Problems problems = new Problems();
-              for (Jar jar : jars) {
-                step.hindrance(jar, books.now())
-                    .ifPresent(
-                        h ->
-                            problems.add(
-                                Place.wholeFile(jar.id().toString()),
-                                "it " + h,
-                                "only jars in doubt are looked at; jarwright trace "
-                                    + jar.id().lot()));
-              }
-              problems.refuse();
-              List<JarId> ids = new ArrayList<>(jars.stream().map(Jar::id).toList());
-              return Entry.forJars(books.now(), ids, step, books.by());
-            });
-    call.tell("recorded as " + Events.numbers(events));
   }
 }

@@ -5,6 +5,7 @@ import jarwright.page.Language;
 import jarwright.page.Registration;
 import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
+import jarwright.plan.OwnTime;
 import jarwright.plan.Paper;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
@@ -40,8 +41,10 @@ final class KitchenReader {
           "months-to-use-by",
           "use-by-note",
           "burners",
-          "zone");
+          "zone",
+          "times");
   static final String ALTITUDE = "altitude";
+  private static final String TIMES = "times";
   private static final int MOST_BURNERS = 12;
   private static final Altitude LOWEST = Altitude.metres(-450);
   private static final Altitude HIGHEST = Altitude.metres(6_000);
@@ -81,6 +84,7 @@ final class KitchenReader {
     int months = months();
     OptionalInt burners = fields.count("burners", 1, MOST_BURNERS);
     Optional<ZoneId> zone = zone();
+    List<OwnTime> times = times();
     if (misread) {
       return Optional.empty();
     }
@@ -88,7 +92,7 @@ final class KitchenReader {
         height ->
             new Kitchen(
                 household, height, paper, units, language, canners, stock, right, down, scale, link,
-                months, burners, zone));
+                months, burners, zone, times));
   }
 
   private Optional<Altitude> altitude() {
@@ -209,6 +213,24 @@ final class KitchenReader {
           "write " + UseBy.USUAL_MONTHS + " or fewer, or add use-by-note: with your reason");
     }
     return months;
+  }
+
+  private List<OwnTime> times() {
+    List<OwnTime> times = new ArrayList<>();
+    Optional<Written> written = fields.written(TIMES);
+    if (written.isPresent() && !(written.get() instanceof Written.Items)) {
+      fields.problem(TIMES, "takes a list", "begin each time with - task:");
+    }
+    if (written.isPresent() && written.get() instanceof Written.Items list) {
+      for (Written item : list.items()) {
+        if (item instanceof Written.Keys keys) {
+          new OwnTimeReader(keys, problems).read().ifPresent(times::add);
+        } else {
+          problems.add(item.place(), "a time has keys", "write - task: and below it minutes:");
+        }
+      }
+    }
+    return times;
   }
 
   private Optional<ZoneId> zone() {

@@ -46,10 +46,20 @@ final class Breaking {
     BreakIterator breaks = BreakIterator.getLineInstance(style.shop().hyphens().locale());
     breaks.setText(text);
     int good = 0;
+    List<Integer> glued = new ArrayList<>();
     for (int next = breaks.next(); next != BreakIterator.DONE; next = breaks.next()) {
       if (next < text.length() && text.charAt(next - 1) != '\n' && galley.glued(next)) {
+        glued.add(next);
         continue;
       }
+      if (anywhere && galley.width(good, visible(good, next)) > width) {
+        for (int inner : glued) {
+          if (!insideNumber(inner) && place(good, inner)) {
+            good = inner;
+          }
+        }
+      }
+      glued.clear();
       if (!place(good, next)) {
         return null;
       }
@@ -62,6 +72,14 @@ final class Breaking {
       end(text.length(), text.length(), false);
     }
     return lines;
+  }
+
+  /** Whether a line that ended there would end within {@code 13 1/2}. */
+  private boolean insideNumber(int at) {
+    return at > 1
+        && Character.isDigit(galley.charAt(at))
+        && galley.charAt(at - 1) == ' '
+        && Character.isDigit(galley.charAt(at - 2));
   }
 
   /** Adds the stretch {@code good} to {@code next} to the line, or begins lines for it. */

@@ -73,6 +73,16 @@ class ScanTest {
   }
 
   @Test
+  void aScannedShelfIsAStockTake() throws Exception {
+    String seen =
+        home.run("scan", "print/plan/labels.pdf", "--shelf", "cellar B3", "--format", "csv");
+    assertTrue(seen.startsWith("jar,shelf\n260824A-T/01,cellar B3\n"), seen);
+    Files.writeString(folder.resolve("seen.csv"), seen);
+    String told = home.run("count", "seen.csv");
+    assertTrue(told.contains("260824A-T/02"), told);
+  }
+
+  @Test
   void whatCannotBeReadIsTold() throws Exception {
     assertTrue(refused("scan", "260824A-X/03").contains("is mistyped"));
     assertTrue(refused("scan", "shelf.jpg").contains("there is no such file"));

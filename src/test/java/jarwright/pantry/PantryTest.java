@@ -228,8 +228,7 @@ class PantryTest {
   @Test
   void aLostJarFoundSpoiledIsToBeThrownAway() {
     Pantry pantry =
-        after(
-            entry(PLUMS, "1", JarStep.missing()), entry(PLUMS, "1", new Spoiled("it spurted")));
+        after(entry(PLUMS, "1", JarStep.missing()), entry(PLUMS, "1", new Spoiled("it spurted")));
     assertEquals(Standing.Kind.TO_THROW_AWAY, jar(pantry, 1).standing().kind());
   }
 
