@@ -10,7 +10,7 @@ h3 { font-size: 1.0625rem; margin: 1.25rem 0 .25rem }
 p { margin: .25rem 0 }
 a { color: var(--link); text-underline-offset: .15em }
 :focus-visible { outline: 3px solid var(--link); outline-offset: 2px }
-nav a { display: inline-block; padding: .5rem .75rem .5rem 0; margin-right: .5rem }
+nav a { display: inline-block; padding: .5rem .5rem .5rem 0; margin-right: .25rem }
 .sub { color: var(--quiet); font-weight: 400 }
 .code { font: 700 1.125rem/1.4 ui-monospace, monospace; margin-top: .25rem }
 .says { --tone: var(--ink); --ground: transparent; border: 3px solid var(--tone); border-left-width: 14px; background: var(--ground); color: var(--tone); padding: .625rem .875rem; margin: .75rem 0; break-inside: avoid }
@@ -41,4 +41,4 @@ details { border: 2px solid var(--line); margin: .5rem 0; padding: 0 .75rem }
 summary { font-weight: 700; padding: .625rem 0; cursor: pointer }
 details[open] { padding-bottom: .5rem }
 .caution { border-left: 8px solid var(--stop); padding: .25rem 0 .25rem .75rem; margin: 1.5rem 0 .75rem }
-@media print { :root { color-scheme: light } body { max-width: none; font-size: 10.5pt; padding: 0 } nav, .search, .act { display: none } a { color: inherit; text-decoration: none } h2, h3 { break-after: avoid } }
+@media print { :root { color-scheme: light } body { max-width: none; font-size: 10.5pt; padding: 0 } nav, .search, .act { display: none } a { color: inherit; text-decoration: none } h2, h3 { break-after: avoid } h2 { margin-top: 1rem } dl div { padding: .1rem 0 } }

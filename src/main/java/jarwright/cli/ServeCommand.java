@@ -47,7 +47,11 @@ final class ServeCommand implements Command {
   public Options options() {
     return new Options()
         .addOption(
-            CommonOptions.withValue(null, PORT, "N", "else that of the kitchen's link, or " + USUAL_PORT + "; 0 for any free"))
+            CommonOptions.withValue(
+                null,
+                PORT,
+                "N",
+                "else that of the kitchen's link, or " + USUAL_PORT + "; 0 for any free"))
         .addOption(CommonOptions.flag(LAN, "for the household's network, not this computer alone"))
         .addOption(CommonOptions.flag(PRIVATE, "reading takes the household code too"))
         .addOption(CommonOptions.withValue(null, TEMPLATES, "DIR", "your own templates"));
@@ -112,8 +116,7 @@ final class ServeCommand implements Command {
     if (WHOLE.matcher(given.get()).matches() && Integer.parseInt(given.get()) <= LAST_PORT) {
       return given.map(Integer::parseInt);
     }
-    throw new Usage(
-        "--port " + given.get() + ": takes a whole number from 0 to " + LAST_PORT);
+    throw new Usage("--port " + given.get() + ": takes a whole number from 0 to " + LAST_PORT);
   }
 
   /** The name that the labels' codes call this computer by. */

@@ -36,7 +36,8 @@ record ServeWelcome(
         .code()
         .ifPresent(
             c ->
-                lines.add("Household code, asked for before anything is " + before + ": " + c.shown()));
+                lines.add(
+                    "Household code, asked for before anything is " + before + ": " + c.shown()));
     link.filter(l -> l.getScheme().equals("http") && portOf(l) != port)
         .ifPresent(
             l -> lines.add("The labels' codes lead to " + l + ", not here: --port " + portOf(l)));

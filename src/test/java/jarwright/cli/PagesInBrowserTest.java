@@ -161,7 +161,9 @@ class PagesInBrowserTest {
     assertTrue(browser.text().contains("AIB 539"), browser.text());
   }
 
-  /** A phone's camera app gives the code's words or address to copy; the list finds the jar by it. */
+  /**
+   * A phone's camera app gives the code's words or address to copy; the list finds the jar by it.
+   */
   @Test
   void theWordsOfACodeFindItsJar() {
     browser.show(site.resolve("index.html").toUri().toString(), Chromium.PHONE, false);
@@ -193,8 +195,7 @@ class PagesInBrowserTest {
     home.run("pages", "-o", "sitio", "-q");
     Files.delete(kitchen);
     for (String file : List.of("index.html", "260824A-T/03/USE-BY-2027-08-24/index.html")) {
-      browser.show(
-          folder.resolve("sitio").resolve(file).toUri().toString(), Chromium.PHONE, false);
+      browser.show(folder.resolve("sitio").resolve(file).toUri().toString(), Chromium.PHONE, false);
       assertEquals("es", browser.driver().findElement(By.tagName("html")).getAttribute("lang"));
       assertTrue(browser.text().contains("Ciruelas"), browser.text());
       assertEquals(List.of(), browser.faults(), file);
@@ -207,7 +208,11 @@ class PagesInBrowserTest {
     browser.print(home.address() + "/260824A-T/12");
     assertEquals(
         "rgb(20, 24, 27)",
-        browser.driver().findElement(By.tagName("body")).getCssValue("color").replace("rgba", "rgb")
+        browser
+            .driver()
+            .findElement(By.tagName("body"))
+            .getCssValue("color")
+            .replace("rgba", "rgb")
             .replace(", 1)", ")"));
     assertFalse(browser.text().contains("Record what happened"), browser.text());
     assertTrue(browser.text().contains("Good until"), browser.text());

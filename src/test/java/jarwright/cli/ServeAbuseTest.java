@@ -141,15 +141,48 @@ class ServeAbuseTest {
         ServedHome.status(home.raw("GET http://evil.example/ HTTP/1.1", own, "Connection: close")));
   }
 
-  /** Two hundred addresses put together from what has ever confused a server: pages or a refusal. */
+  /**
+   * Two hundred addresses put together from what has ever confused a server: pages or a refusal.
+   */
   @Test
   void oddAddressesAreRefusedOrNamePages() throws Exception {
     List<String> parts =
         List.of(
-            "/", "//", "..", ".", "%2e", "%2f", "%5c", "%00", "%0d%0aX: y", "%", "%zz", "%c0%ae",
-            ";", ":", "@", "\\", "~", "*", "'", "\u00e9", "260824A-T", "260824A-U", "03", "-1", "0",
-            "99999999999", "USE-BY-2027-08-24", "USE-BY-2027-02-30", "take", "code", "ledger.csv",
-            "batches", "?", "?a=b&", "#");
+            "/",
+            "//",
+            "..",
+            ".",
+            "%2e",
+            "%2f",
+            "%5c",
+            "%00",
+            "%0d%0aX: y",
+            "%",
+            "%zz",
+            "%c0%ae",
+            ";",
+            ":",
+            "@",
+            "\\",
+            "~",
+            "*",
+            "'",
+            "\u00e9",
+            "260824A-T",
+            "260824A-U",
+            "03",
+            "-1",
+            "0",
+            "99999999999",
+            "USE-BY-2027-08-24",
+            "USE-BY-2027-02-30",
+            "take",
+            "code",
+            "ledger.csv",
+            "batches",
+            "?",
+            "?a=b&",
+            "#");
     Random random = new Random(1);
     for (int i = 0; i < 200; i++) {
       String path =

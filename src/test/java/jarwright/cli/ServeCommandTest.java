@@ -76,7 +76,8 @@ class ServeCommandTest {
   @Test
   void theCodeOnTheTerminalIsThePagesAddress() throws Exception {
     List<String> lines = told(true, false, true, "http://pantry.lan:8080");
-    List<String> blocks = lines.stream().filter(l -> l.matches("[ \u2580\u2584\u2588]{20,}")).toList();
+    List<String> blocks =
+        lines.stream().filter(l -> l.matches("[ \u2580\u2584\u2588]{20,}")).toList();
     assertEquals(QrBlocks.of("http://192.168.1.5:8080/"), blocks);
     assertEquals("http://192.168.1.5:8080/", read(blocks));
   }
@@ -115,7 +116,9 @@ class ServeCommandTest {
     assertTrue(house.told().contains("make a kit first"), house.told());
   }
 
-  /** The labels' port is the usual one; where another program has it, that is told by its number. */
+  /**
+   * The labels' port is the usual one; where another program has it, that is told by its number.
+   */
   @Test
   void aPortThatIsTakenIsToldByItsNumber() throws Exception {
     Household house = Household.withKit(folder);
@@ -131,7 +134,9 @@ class ServeCommandTest {
     }
   }
 
-  /** A program of its own, ended as Ctrl-C or a shutdown ends it: it answers, stops, frees the port. */
+  /**
+   * A program of its own, ended as Ctrl-C or a shutdown ends it: it answers, stops, frees the port.
+   */
   @Test
   void itEndsWhenItIsToldTo() throws Exception {
     Household house = Household.withKit(folder);

@@ -34,6 +34,7 @@ final class ServedHome implements AutoCloseable {
   static final Clock MORNING = Clock.fixed(Instant.parse("2026-08-26T08:00:00Z"), ZoneOffset.UTC);
   static final String LOT = "260824A-T";
   static final String JAR = "/260824A-T/03";
+
   /** What the labels' codes call the server by, where they are to lead to it. */
   static final String NAME = "pantry.lan:8080";
 
