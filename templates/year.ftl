@@ -60,7 +60,7 @@
         <text x="${x + 7.3}" y="32" align="center" size="8.5">${m.name}</text>
         </#list>
       </drawing>
-      <table columns="* 17 17 17 19 26 26" align-columns="left right right right right right right" line="0.5" pad="0.9">
+      <table columns="* 17 17 17 19 26 26" align-columns="left right right right right right right" line="0.5" <#if (foods?size > 8)>size="9" pad="0.5"<#else>pad="0.9"</#if>>
         <head><cell>${word("shelf.column.product")}</cell><cell>${word("year.put-up")}</cell><cell>${word("year.eaten")}</cell><cell>${word("year.lost")}</cell><cell>${word("year.stock")}</cell><cell>${word("year.weeks")}</cell><cell>${word("year.next")}</cell></head>
         <#list foods as f>
         <row><cell><@named f/><#if (f.recanned > 0)> <span size="8.5" ink="65%">(${count("year.recanned", f.recanned)})</span></#if></cell><cell>${number(f.putUp)}</cell><cell>${number(f.eaten)}</cell><cell>${number(f.lost)}</cell><cell>${number(f.stock)}</cell><cell><#if f.told>${number(f.weeks)}<#else>?</#if></cell><cell><#if f.told><b>${number(f.next)}</b><#else>?</#if></cell></row>

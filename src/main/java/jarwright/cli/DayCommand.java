@@ -58,6 +58,7 @@ final class DayCommand implements Command {
     for (DayPlan day : days) {
       call.out().println(new DayText(day, notices).text());
     }
+    OwnMedians.offers(register.pantry(), days).forEach(call.out()::println);
     call.out()
         .println("~ is an estimate. The clock of a load starts at the full boil or at pressure.");
     call.out().println(Help.CAUTION);

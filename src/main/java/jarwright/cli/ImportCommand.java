@@ -67,6 +67,7 @@ final class ImportCommand implements Command {
     int months = books.kitchen().map(Kitchen::monthsToUseBy).orElse(UseBy.USUAL_MONTHS);
     List<OldJars> rows = OldListReader.read(file, products(), books.now().toLocalDate(), months);
     List<OldList.Placed> placed = new ArrayList<>();
+    placed(name, rows, books.events());
     Files.createDirectories(call.pantry());
     List<LedgerEvent> events =
         books.correct(

@@ -4,6 +4,7 @@ import java.io.BufferedOutputStream;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -50,7 +51,9 @@ public final class Main {
         terminal != null && Charset.isSupported(terminal)
             ? Charset.forName(terminal)
             : StandardCharsets.UTF_8;
-    return new PrintStream(
-        new BufferedOutputStream(new FileOutputStream(descriptor), BUFFER), false, charset);
+    OutputStream out = new BufferedOutputStream(new FileOutputStream(descriptor), BUFFER);
+    return charset.equals(StandardCharsets.UTF_8)
+        ? new PrintStream(out, false, charset)
+        : new SpelledStream(out, charset);
   }
 }

@@ -67,7 +67,8 @@ record PlanRun(
         reckoner.reckon(batch, lots.get(batch), problems).ifPresent(batches::add);
       }
     }
-    DayPlanner planner = new DayPlanner(book);
+    DayPlanner planner =
+        new DayPlanner(book.with(read.map(p -> p.kitchen().times()).orElse(List.of())));
     List<DayPlan> days = planner.plan(batches, call.surroundings().clock().getZone(), problems);
     problems.refuse();
     return new PlanRun(read.orElseThrow(), lots, loads(batches, days), days);

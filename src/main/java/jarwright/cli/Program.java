@@ -19,6 +19,9 @@ import org.apache.commons.cli.ParseException;
 /** Finds the command, runs it, and words what went wrong. */
 final class Program {
   private static final String NAME = "jarwright";
+  private static final String NO_MEMORY =
+      "this takes more memory than the program may use; try smaller plans one by one, or more memory"
+          + " with JARWRIGHT_JAVA_OPTS=-Xmx2g";
 
   private final Surroundings surroundings;
 
@@ -69,7 +72,7 @@ final class Program {
       say(e.getMessage());
       return Exit.USAGE;
     } catch (Refused e) {
-      e.problems().forEach(p -> surroundings.err().println(p.text()));
+      e.problems().forEach(p -> surroundings.err().println(plain(p.text())));
       return Exit.REFUSED;
     } catch (PrintFault e) {
       return fault(e.getMessage(), Exit.REFUSED, e, verbose);
@@ -77,6 +80,10 @@ final class Program {
       return fault(worded(e.getCause()), Exit.FILE, e, verbose);
     } catch (IOException e) {
       return fault(worded(e), Exit.FILE, e, verbose);
+    } catch (StackOverflowError e) {
+      return fault("the input is nested too deeply to be read", Exit.REFUSED, e, verbose);
+    } catch (OutOfMemoryError e) {
+      return fault(NO_MEMORY, Exit.REFUSED, e, verbose);
     } catch (RuntimeException e) {
       String own = "this is a fault of the program, not of your input: " + e.getMessage();
       return fault(own + " (--verbose shows where)", Exit.REFUSED, e, verbose);
@@ -93,7 +100,12 @@ final class Program {
   }
 
   private void say(String message) {
-    surroundings.err().println(NAME + ": " + message);
+    surroundings.err().println(NAME + ": " + plain(message));
+  }
+
+  /** What came in may hold characters that a terminal takes for orders. */
+  private static String plain(String message) {
+    return message.replaceAll("[\\p{Cntrl}&&[^\\n]]+", " ");
   }
 
   /** What a file system says in its own short way, as a sentence. */

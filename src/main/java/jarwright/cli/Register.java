@@ -46,6 +46,11 @@ final class Register {
     return lots;
   }
 
+  /** What the household has recorded up to now. */
+  Pantry pantry() {
+    return pantry;
+  }
+
   /** The household's jars as they will be once the plans are registered. */
   Pantry with(List<PlanRun> runs) {
     List<LedgerEvent> after = new ArrayList<>(events);

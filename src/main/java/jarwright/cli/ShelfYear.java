@@ -12,8 +12,7 @@ import java.util.Optional;
 final class ShelfYear {
   private ShelfYear() {}
 
-  static void show(Call call, Books books, String format)
-      throws Usage, Refused, IOException {
+  static void show(Call call, Books books, String format) throws Usage, Refused, IOException {
     int year = year(call, books);
     YearBook book;
     try {
@@ -25,7 +24,8 @@ final class ShelfYear {
       SheetOptions options = new SheetOptions(call, books.kitchen());
       ProductNames names = new ProductNames(options.words().language());
       String household = books.kitchen().map(Kitchen::household).orElse("");
-      ShelfCommand.write(call, new YearSheet(options.words(), names::of).of(book, household, options.paper()));
+      ShelfCommand.write(
+          call, new YearSheet(options.words(), names::of).of(book, household, options.paper()));
       return;
     }
     switch (format) {

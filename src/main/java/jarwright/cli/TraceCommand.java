@@ -126,7 +126,8 @@ final class TraceCommand implements Command {
               + " --lids, --day and --shelf");
     }
     boolean writes = call.has(SPOILED) || call.has(LOOKED);
-    if (writes && (named.isEmpty() || call.has(FORMAT) || (call.has(SPOILED) && call.has(LOOKED)))) {
+    if (writes
+        && (named.isEmpty() || call.has(FORMAT) || (call.has(SPOILED) && call.has(LOOKED)))) {
       throw new Usage(
           "--spoiled and --looked-at record something of jars named by their codes, one of the two at"
               + " a time");

@@ -56,7 +56,8 @@ final class YearText {
     Object[] cells = new Object[figures.length + 1];
     cells[0] = food;
     System.arraycopy(figures, 0, cells, 1, figures.length);
-    return String.format(Locale.ROOT, "%-44s %6s %6s %6s %6s %6s %8s", cells).stripTrailing() + "\n";
+    return String.format(Locale.ROOT, "%-44s %6s %6s %6s %6s %6s %8s", cells).stripTrailing()
+        + "\n";
   }
 
   private static String shown(OptionalInt number) {

@@ -104,6 +104,9 @@ final class CsvTree {
     try (CSVParser parser = CSVParser.parse(new StringReader(file.text()), form)) {
       List<String> header = List.of();
       for (CSVRecord written : parser) {
+        if (problems.isFull()) {
+          break;
+        }
         Cells cells = new Cells(written);
         line = Math.toIntExact(parser.getCurrentLineNumber()) + 1;
         if (hint || written.toList().stream().allMatch(String::isBlank)) {
@@ -133,6 +136,9 @@ final class CsvTree {
               + String.join(", ", known.subList(0, Math.min(KEYS_SHOWN, known.size()))));
     }
     for (int i = 0; i < cells.size(); i++) {
+      if (problems.isFull()) {
+        break;
+      }
       String key = key(cells.get(i));
       if (!key.isEmpty() && !known.contains(key)) {
         problems.add(

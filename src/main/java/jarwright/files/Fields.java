@@ -43,7 +43,7 @@ final class Fields {
     keys.entries()
         .forEach(
             (key, entry) -> {
-              if (!known.contains(key)) {
+              if (!known.contains(key) && !problems.isFull()) {
                 problems.add(
                     entry.place(),
                     what + " has no key \"" + shown(key) + "\"",

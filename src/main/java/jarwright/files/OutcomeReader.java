@@ -93,6 +93,9 @@ public final class OutcomeReader {
   private List<LoadReport> reports(Written.Items rows) throws Refused {
     Optional<Key> above = Optional.empty();
     for (Written row : rows.items()) {
+      if (problems.isFull()) {
+        break;
+      }
       Fields fields = new Fields((Written.Keys) row, "a row", COLUMNS, Map.of(), problems);
       Optional<Key> key = key(fields, above);
       key.ifPresent(k -> loads.computeIfAbsent(k, x -> new LoadRows(k, problems)).add(fields));

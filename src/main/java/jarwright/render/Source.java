@@ -58,7 +58,7 @@ final class Source {
 
     @Override
     public void enterElement(Environment environment, TracedElement element) {
-      if (!found) {
+      if (!found && element.getTemplate() != null) {
         template = element.getTemplate().getSourceName();
         line = element.getBeginLine();
       }

@@ -47,7 +47,8 @@ public final class YearSheet {
     view.put("household", household);
     view.put("year", String.valueOf(book.year()));
     view.put("asOf", book.asOf().toString());
-    view.put("foods", book.foods().stream().map(this::food).toList());
+    Comparator<FoodYear> byName = Comparator.comparing(f -> productName.apply(f.facts()));
+    view.put("foods", book.foods().stream().sorted(byName).map(this::food).toList());
     view.put("bars", bars(book));
     view.put("months", months(book));
     view.put("losses", losses(book));

@@ -108,8 +108,11 @@ class CountTest {
     int before = house.ledger().size();
     String shown =
         count(
-            "260824C-P,cellar B3,,2,1 2\n260824A-T,cellar B3,01..12,,01..12 77\n"
-                + "260101A-L,cellar B3,,3,\n",
+            """
+            260824C-P,cellar B3,,2,1 2
+            260824A-T,cellar B3,01..12,,01..12 77
+            260101A-L,cellar B3,,3,
+            """,
             "--apply");
     assertTrue(shown.contains("NOT SEALED YET"), shown);
     assertTrue(shown.contains("NO SUCH JAR in the lot: read their labels again 260824A-T/77"));

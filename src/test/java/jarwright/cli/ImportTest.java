@@ -33,10 +33,14 @@ class ImportTest {
   void whatIsKnownIsKeptAndTheProcessIsNeverVouchedFor() throws Exception {
     String shown =
         bring(
-            "\uFEFFProduct;Jars;Size;Packed;Shelf;Process\r\n"
-                + "Green beans;6;pint;2025-09-14;attic;boiled three hours\r\n"
-                + "plums-halved-or-whole;2;quart;2026-03;cellar;\r\n"
-                + "Pickled eggs;3;;;;\r\n");
+            "\uFEFF"
+                + """
+                Product;Jars;Size;Packed;Shelf;Process
+                Green beans;6;pint;2025-09-14;attic;boiled three hours
+                plums-halved-or-whole;2;quart;2026-03;cellar;
+                Pickled eggs;3;;;;
+                """
+                    .replace("\n", "\r\n"));
     assertTrue(shown.contains("250914A-Y 6 jars of Green beans, pint"), shown);
     assertTrue(shown.contains("use by 2026-09-14"), shown);
     assertTrue(shown.contains("2 jars of Plums, halved or whole, quart, packed 2026-03-01"), shown);

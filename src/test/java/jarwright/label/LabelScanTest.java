@@ -14,8 +14,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -58,7 +58,7 @@ class LabelScanTest {
 
   /** How far each condition can go, the others as in a kitchen; a row each, for DEVELOPERS.md. */
   @Test
-  @EnabledIfSystemProperty(named = "scan.envelope", matches = ".+")
+  @Tag("envelope")
   void theEnvelopeIsWritten() throws IOException {
     StringBuilder table =
         new StringBuilder("| condition | first reader | second reader |\n|---|---|---|\n");

@@ -23,8 +23,8 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -105,7 +105,7 @@ class PictureCodesTest {
 
   /** What each look is worth, and what another library reads; a table for DEVELOPERS.md. */
   @Test
-  @EnabledIfSystemProperty(named = "scan.envelope", matches = ".+")
+  @Tag("envelope")
   void whatEachLookIsWorth() throws IOException {
     List<JarPictures> pictures = JarPictures.all();
     int codes = pictures.stream().mapToInt(p -> p.codes().size()).sum();

@@ -165,4 +165,16 @@ class FlowTest {
       assertTrue(page.contains("end " + page.replaceAll("(?s).*begin (\\d+).*", "$1")), page);
     }
   }
+
+  @Test
+  void aSumOfMeasuresIsDividedOnlyBetweenThem() {
+    String sum =
+        IntStream.range(0, 24).mapToObj(i -> "3/4 cup").collect(Collectors.joining(" + "));
+    String page = section("", "<steps><step figure=\"" + sum + "\">Set out</step></steps>").get(0);
+    List<String> lines = page.lines().filter(l -> l.contains("cup")).toList();
+    assertTrue(lines.size() > 1, page);
+    for (String line : lines) {
+      assertTrue(line.matches("(3\u20444 cup( \\+ ?)?)+"), line);
+    }
+  }
 }
