@@ -1,6 +1,7 @@
 <#-- What can be recorded of a jar, on its page when it is served live.
   actions    base (address of the jar), token, known (whether the code has been given), shelves,
-             possible (take, move, toss, found) -->
+             possible (take, move, toss, found)
+  A macro must not be called as a value of the page is: it would hide it. -->
 <#macro form does send>
 <form method="post" action="${actions.base}/${does}">
 <input type="hidden" name="token" value="${actions.token}">
@@ -9,11 +10,11 @@
 <button>${send}</button>
 </form>
 </#macro>
-<#macro shelf id label>
+<#macro shelffield id label>
 <label for="${id}">${label}</label><input id="${id}" name="to" list="shelves" maxlength="80" required autocomplete="off">
 </#macro>
 <#if actions.possible?has_content>
-<section>
+<section class="act">
 <h2>${word("web.record")}</h2>
 <#if !actions.known>
 <p>${word("web.code-first")}</p>
@@ -32,13 +33,13 @@
 <@form does="take" send=word("web.take")><label for="note">${word("web.take-note")}</label><input id="note" name="note" maxlength="200"></@form>
 <#elseif does == "move">
 <summary>${word("web.move")}</summary>
-<@form does="move" send=word("web.move-send")><@shelf id="move-to" label=word("web.move-to")/></@form>
+<@form does="move" send=word("web.move-send")><@shelffield id="move-to" label=word("web.move-to")/></@form>
 <#elseif does == "toss">
 <summary>${word("web.toss")}</summary>
 <@form does="toss" send=word("web.toss-send")><label for="why">${word("web.toss-why")}</label><input id="why" name="why" maxlength="200" required></@form>
 <#else>
 <summary>${word("web.found")}</summary>
-<@form does="found" send=word("web.found-send")><@shelf id="found-to" label=word("web.found-to")/></@form>
+<@form does="found" send=word("web.found-send")><@shelffield id="found-to" label=word("web.found-to")/></@form>
 </#if>
 </details>
 </#list>

@@ -4,7 +4,7 @@
   lotHref    the page of its lot
   shelf      where it stands; may be empty
   headline   tone, words, detail
-  reasons    list of text, source: why the large words say so
+  reasons    list of text, sources: why the large words say so
   outcome    list of name, value: how it came out of the canner
   actions    what can be recorded, only where the page is served live; see actions.html.ftl -->
 <#import "parts.html.ftl" as p>
@@ -15,10 +15,11 @@
 <p class="sub"><@p.dotted list=[pack, jar, household]/></p>
 <p class="code">${id}</p>
 <@p.headline of=headline/>
+<#if !actions??><p class="sub">${word("record.copy", {"date": day("long", asOf)})}</p></#if>
 <#if reasons?has_content>
 <h2>${word("record.why")}</h2>
 <ul>
-<#list reasons as reason><li>${reason.text}<#if reason.source?has_content><br><small>${word("record.source", {"source": reason.source})}</small></#if></li>
+<#list reasons as reason><li>${reason.text}<#list reason.sources as source><br><small>${word("record.source", {"source": source})}</small></#list></li>
 </#list></ul>
 </#if>
 <#if actions??><#include "actions.html.ftl"></#if>

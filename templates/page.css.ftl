@@ -1,6 +1,6 @@
 <#-- Style of the record pages, put into each page so that it needs no other file. -->
 :root { color-scheme: light dark; --ink: #14181b; --paper: #fffdf8; --quiet: #4a5257; --line: #8b949a; --link: #0b4f6c; --stop: #8f1414; --stop-paper: #fdeceb; --cold: #0b4f6c; --cold-paper: #e6f2f7; --first: #6b4400; --first-paper: #fdf3dc; --good: #1d5b2a; --good-paper: #eaf6ec }
-@media (prefers-color-scheme: dark) { :root { --ink: #f2efe8; --paper: #16191b; --quiet: #bcc3c7; --line: #747d83; --link: #8fd0ef; --stop: #ffb4ab; --stop-paper: #3d1512; --cold: #a5d8ef; --cold-paper: #12303d; --first: #ffd58a; --first-paper: #37280c; --good: #a9dfb3; --good-paper: #14301b } }
+@media screen and (prefers-color-scheme: dark) { :root { --ink: #f2efe8; --paper: #16191b; --quiet: #bcc3c7; --line: #747d83; --link: #8fd0ef; --stop: #ffb4ab; --stop-paper: #3d1512; --cold: #a5d8ef; --cold-paper: #12303d; --first: #ffd58a; --first-paper: #37280c; --good: #a9dfb3; --good-paper: #14301b } }
 * { box-sizing: border-box }
 [hidden] { display: none !important }
 body { margin: 0 auto; max-width: 42rem; padding: .75rem 1rem 3rem; font: 1.0625rem/1.45 system-ui, sans-serif; color: var(--ink); background: var(--paper); overflow-wrap: anywhere }
@@ -10,7 +10,7 @@ h3 { font-size: 1.0625rem; margin: 1.25rem 0 .25rem }
 p { margin: .25rem 0 }
 a { color: var(--link); text-underline-offset: .15em }
 :focus-visible { outline: 3px solid var(--link); outline-offset: 2px }
-nav a { display: inline-block; padding: .5rem .75rem .5rem 0; margin-right: .5rem }
+nav a { display: inline-block; padding: .5rem .5rem .5rem 0; margin-right: .25rem }
 .sub { color: var(--quiet); font-weight: 400 }
 .code { font: 700 1.125rem/1.4 ui-monospace, monospace; margin-top: .25rem }
 .says { --tone: var(--ink); --ground: transparent; border: 3px solid var(--tone); border-left-width: 14px; background: var(--ground); color: var(--tone); padding: .625rem .875rem; margin: .75rem 0; break-inside: avoid }
@@ -41,4 +41,4 @@ details { border: 2px solid var(--line); margin: .5rem 0; padding: 0 .75rem }
 summary { font-weight: 700; padding: .625rem 0; cursor: pointer }
 details[open] { padding-bottom: .5rem }
 .caution { border-left: 8px solid var(--stop); padding: .25rem 0 .25rem .75rem; margin: 1.5rem 0 .75rem }
-@media print { :root { color-scheme: light } body { max-width: none; font-size: 10.5pt; padding: 0 } nav, .search, form, details { display: none } a { color: inherit; text-decoration: none } h2, h3 { break-after: avoid } }
+@media print { :root { color-scheme: light } body { max-width: none; font-size: 10.5pt; padding: 0 } nav, .search, .act { display: none } a { color: inherit; text-decoration: none } h2, h3 { break-after: avoid } h2 { margin-top: 1rem } dl div { padding: .1rem 0 } }

@@ -1,5 +1,6 @@
 package jarwright.cli;
 
+import jarwright.files.FolderName;
 import jarwright.files.OutputFolder;
 import jarwright.pantry.Pantry;
 import jarwright.problem.Refused;
@@ -99,6 +100,6 @@ final class KitCommand implements Command {
   private static Path folder(Call call, PlanRun run, int plans) {
     Path folder = call.path(OUT).orElse(call.surroundings().resolve(PRINT));
     boolean own = call.has(OUT) && plans == 1;
-    return own ? folder : folder.resolve(run.plan().name());
+    return own ? folder : folder.resolve(FolderName.of(run.plan().name()));
   }
 }

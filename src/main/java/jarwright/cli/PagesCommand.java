@@ -7,8 +7,14 @@ import jarwright.render.Printer;
 import jarwright.render.WordBundle;
 import jarwright.web.Site;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.cli.Options;
 
 /** The batch records as pages in a folder, to be read without any server. */
@@ -16,6 +22,7 @@ final class PagesCommand implements Command {
   private static final String OUT = "output";
   private static final String TEMPLATES = "templates";
   private static final String USUAL = "print/pages";
+  private static final Pattern LOT = Pattern.compile("[0-9]{6}[A-Z]-[0-9A-Z]/");
 
   @Override
   public String name() {
@@ -55,5 +62,31 @@ final class PagesCommand implements Command {
     Map<String, byte[]> files = site.files(new FiledStock(books.house(), books.events()));
     new OutputFolder(out).write(files);
     call.tell("wrote " + files.size() + " pages; open " + out.resolve(Site.INDEX));
+    List<Path> old = leftOver(out, files.keySet());
+    if (!old.isEmpty()) {
+      call.surroundings()
+          .err()
+          .println(
+              old.size()
+                  + " older pages there are of jars that the ledger no longer has, the first is "
+                  + old.get(0)
+                  + "; delete them, for nothing keeps them true");
+    }
+  }
+
+  /** Jars' pages of an earlier run that this one has not replaced. */
+  private static List<Path> leftOver(Path out, Set<String> written) throws IOException {
+    try (Stream<Path> all = Files.walk(out)) {
+      return all.filter(f -> f.endsWith(Site.INDEX))
+          .filter(f -> LOT.matcher(name(out, f)).lookingAt() && !written.contains(name(out, f)))
+          .sorted()
+          .toList();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static String name(Path out, Path file) {
+    return out.relativize(file).toString().replace('\\', '/');
   }
 }

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.util.Arrays;
 import java.util.List;
@@ -19,6 +20,8 @@ import org.apache.commons.cli.ParseException;
 /** Finds the command, runs it, and words what went wrong. */
 final class Program {
   private static final String NAME = "jarwright";
+  private static final String NO_NAME =
+      "a file cannot have this name on this system; give it a plain one, or set a UTF-8 locale";
   private static final String NO_MEMORY =
       "this takes more memory than the program may use; try smaller plans one by one, or more memory"
           + " with JARWRIGHT_JAVA_OPTS=-Xmx2g";
@@ -76,6 +79,8 @@ final class Program {
       return Exit.REFUSED;
     } catch (PrintFault e) {
       return fault(e.getMessage(), Exit.REFUSED, e, verbose);
+    } catch (InvalidPathException e) {
+      return fault(e.getInput() + ": " + NO_NAME, Exit.FILE, e, verbose);
     } catch (UncheckedIOException e) {
       return fault(worded(e.getCause()), Exit.FILE, e, verbose);
     } catch (IOException e) {

@@ -3,7 +3,6 @@ package jarwright.cli;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Refused;
 import jarwright.render.Printer;
-import jarwright.render.QrBlocks;
 import jarwright.render.WordBundle;
 import jarwright.web.HouseholdCode;
 import jarwright.web.LocalServer;
@@ -16,6 +15,7 @@ import java.security.SecureRandom;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.commons.cli.Options;
 
 /** The pages live from the ledger, for a phone that scans a jar. */
@@ -26,6 +26,7 @@ final class ServeCommand implements Command {
   private static final String TEMPLATES = "templates";
   private static final int USUAL_PORT = 8_080;
   private static final int LAST_PORT = 65_535;
+  private static final Pattern WHOLE = Pattern.compile("[0-9]{1,5}");
 
   @Override
   public String name() {
@@ -34,7 +35,7 @@ final class ServeCommand implements Command {
 
   @Override
   public String arguments() {
-    return "[--port N] [--lan]";
+    return "[--port N] [--lan] [--private]";
   }
 
   @Override
@@ -46,7 +47,11 @@ final class ServeCommand implements Command {
   public Options options() {
     return new Options()
         .addOption(
-            CommonOptions.withValue(null, PORT, "N", "else " + USUAL_PORT + "; 0 for any free one"))
+            CommonOptions.withValue(
+                null,
+                PORT,
+                "N",
+                "else that of the kitchen's link, or " + USUAL_PORT + "; 0 for any free"))
         .addOption(CommonOptions.flag(LAN, "for the household's network, not this computer alone"))
         .addOption(CommonOptions.flag(PRIVATE, "reading takes the household code too"))
         .addOption(CommonOptions.withValue(null, TEMPLATES, "DIR", "your own templates"));
@@ -57,15 +62,17 @@ final class ServeCommand implements Command {
     if (!call.arguments().isEmpty()) {
       throw new Usage("serve takes no arguments; try jarwright serve --help");
     }
-    int port = port(call);
+    Optional<Integer> asked = port(call);
     Books books = Books.open(call);
+    Optional<URI> link = books.kitchen().flatMap(Kitchen::link).map(URI::create);
+    int port = asked.or(() -> link.map(URI::getPort).filter(p -> p > 0)).orElse(USUAL_PORT);
     boolean lan = call.has(LAN);
     Optional<HouseholdCode> code =
         lan || call.has(PRIVATE)
             ? Optional.of(HouseholdCode.draw(new SecureRandom()))
             : Optional.empty();
     LocalServer.Access access =
-        new LocalServer.Access(port, lan, code, call.has(PRIVATE), names(books.kitchen()));
+        new LocalServer.Access(port, lan, code, call.has(PRIVATE), names(link));
     LocalServer.Making making =
         new LocalServer.Making(
             WordBundle.load(PageManner.language(books.kitchen())),
@@ -75,7 +82,12 @@ final class ServeCommand implements Command {
             line -> call.surroundings().err().println(line));
     try (LocalServer server = start(new FiledHousehold(call.pantry()), access, making)) {
       Runtime.getRuntime().addShutdownHook(new Thread(server::close, "close"));
-      welcome(call, server.port(), lan, code);
+      List<InetAddress> own = lan ? Neighbourhood.ownAddresses() : List.of();
+      boolean pictured = call.surroundings().keyboard().isPresent();
+      new ServeWelcome(own, server.port(), access, link)
+          .lines(pictured)
+          .forEach(call.out()::println);
+      call.out().flush();
       waitForTheEnd();
     }
   }
@@ -87,60 +99,29 @@ final class ServeCommand implements Command {
       return LocalServer.start(household, access, making);
     } catch (BindException e) {
       throw new IOException(
-          "port " + access.port() + " is taken by another program; give another with --port", e);
+          "port "
+              + access.port()
+              + " cannot be had ("
+              + e.getMessage()
+              + "); another program may have it: give another with --port",
+          e);
     }
   }
 
-  private static int port(Call call) throws Usage {
-    String given = call.value(PORT).orElse(String.valueOf(USUAL_PORT));
-    try {
-      int port = Integer.parseInt(given);
-      if (port >= 0 && port <= LAST_PORT) {
-        return port;
-      }
-    } catch (NumberFormatException e) {
-      throw new Usage("--port " + given + ": takes a whole number from 0 to " + LAST_PORT);
+  private static Optional<Integer> port(Call call) throws Usage {
+    Optional<String> given = call.value(PORT);
+    if (given.isEmpty()) {
+      return Optional.empty();
     }
-    throw new Usage("--port " + given + ": takes a whole number from 0 to " + LAST_PORT);
-  }
-
-  private static void welcome(Call call, int port, boolean lan, Optional<HouseholdCode> code) {
-    List<InetAddress> own = lan ? Neighbourhood.ownAddresses() : List.of();
-    String host = own.isEmpty() ? "localhost" : own.get(0).getHostAddress();
-    String address = "http://" + host + ":" + port + "/";
-    call.out().println("The pages are at " + address);
-    if (lan && own.isEmpty()) {
-      call.out().println("No network was found: phones cannot reach this computer now.");
-    } else if (lan) {
-      own.stream()
-          .skip(1)
-          .forEach(
-              o -> call.out().println("  or at http://" + o.getHostAddress() + ":" + port + "/"));
-      picture(call, address);
-      call.out().println("Anybody in this network can read them over a plain connection.");
+    if (WHOLE.matcher(given.get()).matches() && Integer.parseInt(given.get()) <= LAST_PORT) {
+      return given.map(Integer::parseInt);
     }
-    code.ifPresent(
-        c ->
-            call.out()
-                .println("Household code, asked for before anything is changed: " + c.shown()));
-    call.out().println("Ctrl-C ends it.");
-    call.out().flush();
-  }
-
-  /** The address as a QR code, where a terminal shows it. */
-  private static void picture(Call call, String address) {
-    if (call.surroundings().keyboard().isPresent()) {
-      QrBlocks.of(address).forEach(call.out()::println);
-    }
+    throw new Usage("--port " + given.get() + ": takes a whole number from 0 to " + LAST_PORT);
   }
 
   /** The name that the labels' codes call this computer by. */
-  private static Set<String> names(Optional<Kitchen> kitchen) {
-    return kitchen
-        .flatMap(Kitchen::link)
-        .map(link -> URI.create(link).getAuthority())
-        .map(Set::of)
-        .orElse(Set.of());
+  private static Set<String> names(Optional<URI> link) {
+    return link.map(URI::getAuthority).map(Set::of).orElse(Set.of());
   }
 
   /** Until the program is ended from outside. */

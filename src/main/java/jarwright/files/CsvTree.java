@@ -26,6 +26,8 @@ final class CsvTree {
 
   private static final int KEYS_SHOWN = 5;
 
+  private static final int MOST_ROWS = 50_000;
+
   /** A first line by which some spreadsheets name the separator. */
   private static final Pattern HINT = Pattern.compile("sep=[,;\t]");
 
@@ -54,7 +56,7 @@ final class CsvTree {
    * @param known the keys a header may have
    * @param elsewhere remedies for keys that no row has
    * @param problems gets what is wrong with header and form of rows
-   * @throws Refused where the file cannot be cut into cells at all
+   * @throws Refused where the file cannot be cut into cells at all, or into far too many
    */
   static Written.Items read(
       TextFile file, List<String> known, Map<String, String> elsewhere, Problems problems)
@@ -113,6 +115,11 @@ final class CsvTree {
           hint = false;
         } else if (header.isEmpty()) {
           header = header(cells);
+        } else if (rows.size() == MOST_ROWS) {
+          throw new Refused(
+              cells.place(0),
+              "the table has more than " + MOST_ROWS + " rows",
+              "divide it into several files");
         } else {
           rows.add(row(header, cells));
         }

@@ -2,9 +2,11 @@ package jarwright.files;
 
 import jarwright.process.TableRow;
 import jarwright.process.TestedProcess;
+import jarwright.quantity.Altitude;
 import jarwright.quantity.GaugePressure;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Writes rows of the process tables for other programs, in the tables' own columns. */
@@ -30,8 +32,12 @@ public final class ProcessListing {
     return listing(rows).csv(cell -> cell);
   }
 
-  /** A list of objects with the same names; what is empty is left out. */
-  public static String json(List<TableRow> rows) throws IOException {
+  /**
+   * A list of objects with the same names; what is empty is left out.
+   *
+   * @param altitude a kitchen's, whose bands are marked with {@code own_band}
+   */
+  public static String json(List<TableRow> rows, Optional<Altitude> altitude) throws IOException {
     return listing(rows).json();
   }
 

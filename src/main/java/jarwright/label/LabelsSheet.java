@@ -4,6 +4,7 @@ import jarwright.lot.QrText;
 import jarwright.page.LabelShape;
 import jarwright.page.LabelStock;
 import jarwright.page.Registration;
+import jarwright.page.Series;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
 import jarwright.plan.Kitchen;
@@ -11,7 +12,6 @@ import jarwright.problem.Place;
 import jarwright.problem.Refused;
 import jarwright.quantity.Fraction;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -97,14 +97,10 @@ public final class LabelsSheet {
     view.put("cut", use.cut() ? CUT : 0);
     view.put("areas", layout.view());
     view.put("bend", stock.shape() == LabelShape.CIRCLE ? 0 : LabelLayout.SLIMMEST_JAR);
-    List<Object> shown = new ArrayList<>(labels.size() * use.copies());
-    for (JarLabel label : labels) {
-      Map<String, Object> one = label(label, words);
-      for (int copy = 0; copy < use.copies(); copy++) {
-        shown.add(one);
-      }
-    }
-    view.put("labels", shown);
+    view.put(
+        "labels",
+        new Series(
+            labels.size() * use.copies(), i -> label(labels.get(i / use.copies()), words)));
     List<String> products = labels.stream().map(JarLabel::product).distinct().toList();
     Sheet.About about =
         new Sheet.About(words.text("label.title"), String.join(", ", products), products, made);

@@ -60,7 +60,7 @@ public record Sheet(
     return template.endsWith(".html.ftl");
   }
 
-  private static Map<String, Object> copy(String path, Map<?, ?> map) {
+  static Map<String, Object> copy(String path, Map<?, ?> map) {
     Map<String, Object> copy = new LinkedHashMap<>();
     map.forEach(
         (key, value) -> {
@@ -76,6 +76,9 @@ public record Sheet(
   private static Object value(String path, Object value) {
     if (value instanceof Map<?, ?> map) {
       return copy(path, map);
+    }
+    if (value instanceof Series series) {
+      return series.checked(path);
     }
     if (value instanceof List<?> list) {
       List<Object> copy = new ArrayList<>(list.size());

@@ -10,7 +10,8 @@ import java.util.Map;
  * @param detail one or two sentences; may be empty
  */
 public record Headline(Tone tone, String words, String detail) {
-  Map<String, Object> view() {
+  /** As templates show it: {@code tone}, {@code words}, {@code detail}. */
+  public Map<String, Object> view() {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("tone", tone.word());
     view.put("words", words);

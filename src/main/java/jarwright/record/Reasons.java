@@ -8,9 +8,11 @@ import jarwright.pantry.VerdictRule;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Why a jar's page says what it says: the rules behind its verdict, and what came later. */
@@ -28,50 +30,56 @@ final class Reasons {
     this.now = now;
   }
 
-  /** Each with {@code text} and {@code source}, which may be empty. */
+  /** Each with {@code text}, no text twice, and {@code sources}, of which there may be none. */
   List<Map<String, Object>> of(Jar jar) {
-    List<Map<String, Object>> reasons = new ArrayList<>();
+    Map<String, Set<String>> reasons = new LinkedHashMap<>();
     jar.doubt()
         .filter(d -> jar.standing().isHere())
         .ifPresent(
             d ->
-                reasons.add(
-                    reason(
-                        words.text(
-                            "record.why.doubt",
-                            Map.of(
-                                "jar", d.cause().toString(),
-                                "date", day(d.since()),
-                                "seen", d.seen().isEmpty() ? "–" : d.seen())),
-                        "")));
+                say(
+                    reasons,
+                    "record.why.doubt",
+                    Map.of(
+                        "jar", d.cause().toString(),
+                        "date", day(d.since()),
+                        "seen", d.seen().isEmpty() ? "–" : d.seen())));
     Standing standing = jar.standing();
     boolean late = !jar.standingAt(now).kind().equals(standing.kind());
     if (late && standing instanceof Standing.InRefrigerator cold) {
-      reasons.add(plain("record.why.cold-late", "date", words.date("long", cold.eatBy())));
+      String date = words.date("long", cold.eatBy());
+      say(reasons, "record.why.cold-late", Map.of("date", date));
     }
     if (late && standing instanceof Standing.ToRecan recan) {
-      reasons.add(plain("record.why.recan-late", "date", day(recan.by())));
+      say(reasons, "record.why.recan-late", Map.of("date", day(recan.by())));
     }
     if (standing instanceof Standing.Tossed tossed) {
-      reasons.add(plain("record.why.tossed", "why", tossed.why().isEmpty() ? "–" : tossed.why()));
+      String why = tossed.why().isEmpty() ? "–" : tossed.why();
+      say(reasons, "record.why.tossed", Map.of("why", why));
     }
-    jar.outcome().ifPresent(o -> o.because().forEach(id -> reasons.add(ruled(id))));
+    jar.outcome().ifPresent(o -> o.because().forEach(id -> addRule(reasons, id)));
     if (reasons.isEmpty() && standing instanceof Standing.ToThrowAway) {
-      reasons.add(reason(words.text("record.why.later"), ""));
+      say(reasons, "record.why.later", Map.of());
     }
     if (!jar.facts().madeHere()) {
-      reasons.add(reason(words.text("record.why.unvouched"), ""));
+      say(reasons, "record.why.unvouched", Map.of());
     }
-    return reasons;
+    return reasons.entrySet().stream().map(r -> reason(r.getKey(), r.getValue())).toList();
   }
 
-  /** What a rule says; one that is no longer in the table keeps its name alone. */
-  private Map<String, Object> ruled(String id) {
+  private void say(Map<String, Set<String>> reasons, String key, Map<String, Object> values) {
+    reasons.putIfAbsent(words.text(key, values), new LinkedHashSet<>());
+  }
+
+  /** What a rule says, with its source; one no longer in the table keeps its name alone. */
+  private void addRule(Map<String, Set<String>> reasons, String id) {
     Optional<VerdictRule> rule = rules.apply(id);
     String finding = rule.map(r -> r.finding().word()).orElse(id);
     String key = "record.finding." + finding;
-    return reason(
-        words.has(key) ? words.text(key) : finding, rule.map(VerdictRule::source).orElse(""));
+    Set<String> sources =
+        reasons.computeIfAbsent(
+            words.has(key) ? words.text(key) : finding, t -> new LinkedHashSet<>());
+    rule.map(VerdictRule::source).filter(s -> !s.isEmpty()).ifPresent(sources::add);
   }
 
   /** How a jar came out, as lines; none before it has. */
@@ -95,14 +103,10 @@ final class Reasons {
     }
   }
 
-  private Map<String, Object> plain(String key, String name, String value) {
-    return reason(words.text(key, Map.of(name, value)), "");
-  }
-
-  private static Map<String, Object> reason(String text, String source) {
+  private static Map<String, Object> reason(String text, Set<String> sources) {
     Map<String, Object> reason = new LinkedHashMap<>();
     reason.put("text", text);
-    reason.put("source", source);
+    reason.put("sources", List.copyOf(sources));
     return reason;
   }
 

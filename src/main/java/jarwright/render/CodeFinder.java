@@ -6,21 +6,24 @@ import com.google.zxing.DecodeHintType;
 import com.google.zxing.LuminanceSource;
 import com.google.zxing.PlanarYUVLuminanceSource;
 import com.google.zxing.ReaderException;
-import com.google.zxing.Result;
+import com.google.zxing.common.BitMatrix;
+import com.google.zxing.common.DetectorResult;
 import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
-import com.google.zxing.multi.qrcode.QRCodeMultiReader;
+import com.google.zxing.multi.qrcode.detector.MultiDetector;
 import com.google.zxing.qrcode.QRCodeReader;
+import com.google.zxing.qrcode.decoder.Decoder;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
 /**
  * Finds the QR codes in a picture. It looks in several ways, each of which reads pictures that the
- * others do not; {@code CodeFinderTest} counts how many.
+ * others do not; {@code PictureCodesTest} counts how many.
  */
 final class CodeFinder {
   private static final Map<DecodeHintType, ?> HARD = Map.of(DecodeHintType.TRY_HARDER, true);
@@ -110,12 +113,21 @@ final class CodeFinder {
             picture.levels(), picture.w(), picture.h(), 0, 0, picture.w(), picture.h(), false);
     BinaryBitmap bitmap = new BinaryBitmap(how.apply(grey));
     try {
-      for (Result result : new QRCodeMultiReader().decodeMultiple(bitmap, HARD)) {
-        found.add(result.getText());
+      BitMatrix black = bitmap.getBlackMatrix();
+      for (DetectorResult place : new MultiDetector(black).detectMulti(HARD)) {
+        straight(place).or(() -> BentCode.read(black, place)).ifPresent(found::add);
       }
     } catch (ReaderException e) {
       // Where it cannot tell several codes apart the reader for one may still see one.
       one(bitmap, found);
+    }
+  }
+
+  private static Optional<String> straight(DetectorResult place) {
+    try {
+      return Optional.of(new Decoder().decode(place.getBits(), HARD).getText());
+    } catch (ReaderException e) {
+      return Optional.empty();
     }
   }
 

@@ -18,14 +18,14 @@ final class Element {
 
   private final Markup markup;
   private final String name;
-  private final int offset;
+  private final int tagEnd;
   private final Map<String, String> attributes = new LinkedHashMap<>();
   private final List<String> known = new ArrayList<>();
 
   Element(Markup markup, XMLStreamReader reader) {
     this.markup = markup;
     this.name = reader.getLocalName();
-    this.offset = markup.elementOffset();
+    this.tagEnd = markup.tagEnd();
     for (int i = 0; i < reader.getAttributeCount(); i++) {
       attributes.put(reader.getAttributeLocalName(i), reader.getAttributeValue(i));
     }
@@ -37,16 +37,16 @@ final class Element {
 
   /** The place in the template, as {@code labels.ftl:12: <qr>}. */
   String where() {
-    return markup.place(offset) + ": <" + name + ">";
+    return markup.place(tagEnd) + ": <" + name + ">";
   }
 
   /** The place in the template, as {@code labels.ftl:12}. */
   String place() {
-    return markup.place(offset);
+    return markup.place(tagEnd);
   }
 
   TemplateFault fault(String what) {
-    return markup.fault(offset, what);
+    return markup.fault(tagEnd, what);
   }
 
   /** The fault of an element that may not stand here. */

@@ -105,7 +105,7 @@ final class LabelSheet {
     Pen pen = side.pen();
     pen.save();
     pen.clip(() -> outline(pen, x, y));
-    side.tags().inside("Sect", () -> items.forEach(item -> item.paint(side, x, y)));
+    side.tags().whole("Sect", () -> items.forEach(item -> item.paint(side, x, y)));
     pen.restore();
     if (cut > 0) {
       side.artifact(() -> pen.paint(null, Tone.BLACK, cut, 0, () -> outline(pen, x, y)));

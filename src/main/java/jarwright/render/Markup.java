@@ -1,7 +1,6 @@
 package jarwright.render;
 
 import jarwright.page.TemplateFault;
-import java.io.StringReader;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -24,7 +23,7 @@ final class Markup {
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_COALESCING, true);
     try {
-      this.reader = factory.createXMLStreamReader(new StringReader(source.text()));
+      this.reader = factory.createXMLStreamReader(source.text());
     } catch (XMLStreamException e) {
       throw broken(e);
     }
@@ -48,7 +47,7 @@ final class Markup {
         return child(parent);
       }
       String message = "words may not stand directly in <" + parent.name() + ">: " + shorten(text);
-      throw source.fault(firstWord(), message);
+      throw source.fault(Source.Aim.WORD_FROM, wordsOffset, message);
     }
     return (Element) next;
   }
@@ -82,30 +81,33 @@ final class Markup {
     }
   }
 
-  /** The offset of the first letter of the words just read. */
-  private int firstWord() {
-    int offset = wordsOffset;
-    while (offset < lastOffset && source.text().charAt(offset) <= ' ') {
-      offset++;
-    }
-    return offset;
-  }
-
   TemplateFault fault(String what) {
-    return source.fault(lastOffset, what);
+    return source.fault(Source.Aim.HERE, lastOffset, what);
   }
 
-  TemplateFault fault(int offset, String what) {
-    return source.fault(offset, what);
+  /** The fault of an element whose first tag ends at that offset. */
+  TemplateFault fault(int tagEnd, String what) {
+    return source.fault(Source.Aim.TAG_BEFORE, tagEnd, what);
   }
 
-  String place(int offset) {
-    return source.place(offset);
+  String place(int tagEnd) {
+    return source.place(Source.Aim.TAG_BEFORE, tagEnd);
   }
 
-  /** The offset at which the element just read begins. */
-  int elementOffset() {
-    return Math.max(0, source.text().lastIndexOf('<', Math.max(0, lastOffset - 1)));
+  /** Where the tag just read ends in the filled template. */
+  int tagEnd() {
+    return lastOffset;
+  }
+
+  /** Reads on to the end of the text, where nothing may follow the outermost element. */
+  void finish() {
+    try {
+      while (reader.hasNext()) {
+        reader.next();
+      }
+    } catch (XMLStreamException e) {
+      throw broken(e);
+    }
   }
 
   private int step() {
@@ -137,7 +139,8 @@ final class Markup {
     String message = e.getMessage();
     int detail = message.indexOf("Message: ");
     return source.fault(
-        Math.min(offset, Math.max(0, source.text().length() - 1)),
+        Source.Aim.HERE,
+        offset,
         "the sheet is not well-formed XML: "
             + (detail < 0 ? message : message.substring(detail + 9)));
   }

@@ -16,8 +16,8 @@ import jarwright.page.Sheet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.ByteBuffer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * A PDF file that is PDF/UA-1 (ISO 14289-1) and PDF/A-2a (ISO 19005-2) at once: tagged, titled, its
@@ -29,10 +29,11 @@ final class PdfFile {
   /**
    * Writes the file.
    *
-   * @param text the filled template, from which the file's identifier is taken
+   * @param identifier the file's own, known once it is drawn
    * @param draw draws the sides
    */
-  static void write(Sheet sheet, String text, OutputStream out, Consumer<Pages> draw)
+  static void write(
+      Sheet sheet, OutputStream out, Supplier<byte[]> identifier, Consumer<Pages> draw)
       throws IOException {
     try {
       Undated document = new Undated();
@@ -43,8 +44,10 @@ final class PdfFile {
       writer.setFullCompression();
       writer.setTagged();
       writer.setXmpMetadata(Xmp.packet(sheet.about(), sheet.words().language()));
-      describe(writer, sheet, identifier(sheet, text));
+      describe(writer, sheet);
       draw.accept(new Pages(document, writer, sheet.paper()));
+      byte[] id = identifier.get();
+      writer.getInfo().put(PdfName.FILEID, PdfEncryption.createInfoId(id, id));
       colours(writer);
       document.close();
     } catch (ExceptionConverter e) {
@@ -69,7 +72,7 @@ final class PdfFile {
     }
   }
 
-  private static void describe(PdfWriter writer, Sheet sheet, byte[] identifier) {
+  private static void describe(PdfWriter writer, Sheet sheet) {
     Sheet.About about = sheet.about();
     PdfDictionary info = writer.getInfo();
     info.put(PdfName.TITLE, text(about.title()));
@@ -82,7 +85,6 @@ final class PdfFile {
     info.put(PdfName.PRODUCER, text(Xmp.PRODUCER));
     info.put(PdfName.CREATIONDATE, new PdfString(Xmp.pdfDate(about.created())));
     info.put(PdfName.MODDATE, new PdfString(Xmp.pdfDate(about.created())));
-    info.put(PdfName.FILEID, PdfEncryption.createInfoId(identifier, identifier));
     PdfDictionary catalog = writer.getExtraCatalog();
     catalog.put(PdfName.LANG, new PdfString(sheet.words().language()));
     writer.addViewerPreference(PdfName.DISPLAYDOCTITLE, PdfBoolean.PDFTRUE);
@@ -105,17 +107,5 @@ final class PdfFile {
       intent.put(PdfName.DESTOUTPUTPROFILE, writer.addToBody(profile).getIndirectReference());
       writer.getExtraCatalog().put(PdfName.OUTPUTINTENTS, new PdfArray(intent));
     }
-  }
-
-  /** Sixteen bytes that differ where the content does (FNV-1a, twice with other seeds). */
-  private static byte[] identifier(Sheet sheet, String text) {
-    char[] all = (sheet.template() + sheet.about() + sheet.words().language() + text).toCharArray();
-    long first = 0xcbf29ce484222325L;
-    long second = 0x84222325cbf29ce4L;
-    for (char c : all) {
-      first = (first ^ c) * 0x100000001b3L;
-      second = (second ^ c) * 0x100000001b3L;
-    }
-    return ByteBuffer.allocate(16).putLong(first).putLong(second).array();
   }
 }

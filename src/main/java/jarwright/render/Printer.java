@@ -42,9 +42,13 @@ public final class Printer {
     if (!hyphens.locale().equals(sheet.words().locale())) {
       hyphens = new Hyphens(sheet.words().locale());
     }
-    Source source = new Source(templates, sheet);
-    PdfFile.write(
-        sheet, source.text(), out, pages -> SheetPainter.paint(source, typeface, hyphens, pages));
+    try (Source source = new Source(templates, sheet)) {
+      PdfFile.write(
+          sheet,
+          out,
+          source::identifier,
+          pages -> SheetPainter.paint(source, typeface, hyphens, pages));
+    }
   }
 
   /**

@@ -7,11 +7,14 @@ import com.google.zxing.qrcode.decoder.Mode;
 import com.google.zxing.qrcode.encoder.Encoder;
 import com.google.zxing.qrcode.encoder.QRCode;
 import jarwright.page.DoesNotFit;
+import jarwright.page.TemplateFault;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Chooses and draws QR codes (ISO/IEC 18004). Of the texts offered the first is taken whose code,
@@ -26,10 +29,6 @@ final class QrCodes {
   private static final double DOT = 25.4 / 300;
 
   private final Map<String, Integer> masks = new HashMap<>();
-  private final Map<String, ErrorCorrectionLevel> levels = new HashMap<>();
-
-  /** Modules of a side by mode and length, which alone decide it in the alphanumeric set. */
-  private final Map<String, Integer> widths = new HashMap<>();
 
   /** Reads a {@code qr} element to its end. */
   Canvas.Item read(Markup markup, Element element) {
@@ -104,19 +103,16 @@ final class QrCodes {
     int modules = 0;
     for (String text : texts) {
       boolean last = text.equals(texts.get(texts.size() - 1));
-      String alike = Encoder.chooseMode(text) + ":" + text.length();
-      Integer known = widths.get(alike);
-      if (known == null || fits(known, room, last)) {
-        QRCode code = encode(element, text, group);
-        known = code.getMatrix().getWidth();
-        if (code.getMode() == Mode.ALPHANUMERIC) {
-          widths.put(alike, known);
-        }
-        if (fits(known, room, last)) {
-          return code;
-        }
+      Shape shape = Shape.of(text);
+      int version = shape.version(ErrorCorrectionLevel.M);
+      if (version == 0) {
+        throw tooLong(element, text);
       }
-      modules = known + 2 * QUIET;
+      int width = QrSize.modules(version);
+      modules = width + 2 * QUIET;
+      if (fits(width, room, last)) {
+        return encode(element, text, shape, version, group);
+      }
     }
     throw new DoesNotFit(element.where() + " the QR code", modules * room.least(), room.side());
   }
@@ -125,56 +121,47 @@ final class QrCodes {
     return room.holds(width) && (last || room.standsBending(width));
   }
 
-  private QRCode encode(Element element, String text, String group) {
-    Mode mode = Encoder.chooseMode(text);
-    String alike = group + ":" + mode + ":" + text.length();
-    ErrorCorrectionLevel level = mode == Mode.ALPHANUMERIC ? levels.get(alike) : null;
+  private QRCode encode(Element element, String text, Shape shape, int version, String group) {
+    ErrorCorrectionLevel level =
+        Stream.of(ErrorCorrectionLevel.H, ErrorCorrectionLevel.Q)
+            .filter(l -> shape.version(l) == version)
+            .findFirst()
+            .orElse(ErrorCorrectionLevel.M);
+    Map<EncodeHintType, Object> hints = new EnumMap<>(EncodeHintType.class);
+    hints.put(EncodeHintType.QR_VERSION, version);
+    if (shape.namesCharacterSet()) {
+      hints.put(EncodeHintType.CHARACTER_SET, "UTF-8");
+    }
+    String alike = group + ":" + shape.mode() + ":" + text.length();
+    Integer mask = group.isEmpty() ? null : masks.get(alike);
+    if (mask != null) {
+      hints.put(EncodeHintType.QR_MASK_PATTERN, mask);
+    }
     try {
-      if (level == null) {
-        level = highest(text);
-        levels.put(alike, level);
-      }
-      Map<EncodeHintType, Object> hints = hints(text);
-      Integer mask = group.isEmpty() ? null : masks.get(alike);
-      if (mask != null) {
-        hints.put(EncodeHintType.QR_MASK_PATTERN, mask);
-      }
       QRCode code = Encoder.encode(text, level, hints);
       masks.put(alike, code.getMaskPattern());
       return code;
     } catch (WriterException e) {
-      throw element.fault("no QR code can hold " + Markup.shorten(text) + ": it is too long");
+      throw tooLong(element, text);
     }
   }
 
-  /** The highest recovery level that needs no larger code than level M. */
-  private static ErrorCorrectionLevel highest(String text) throws WriterException {
-    Map<EncodeHintType, Object> hints = hints(text);
-    hints.put(EncodeHintType.QR_MASK_PATTERN, 0);
-    int size = size(text, ErrorCorrectionLevel.M, hints);
-    for (var level : List.of(ErrorCorrectionLevel.H, ErrorCorrectionLevel.Q)) {
-      try {
-        if (size(text, level, hints) == size) {
-          return level;
-        }
-      } catch (WriterException e) {
-        // too long at this level: the next lower one
-      }
-    }
-    return ErrorCorrectionLevel.M;
+  private static TemplateFault tooLong(Element element, String text) {
+    return element.fault("no QR code can hold " + Markup.shorten(text) + ": it is too long");
   }
 
-  private static int size(
-      String text, ErrorCorrectionLevel level, Map<EncodeHintType, Object> hints)
-      throws WriterException {
-    return Encoder.encode(text, level, hints).getMatrix().getWidth();
-  }
-
-  private static Map<EncodeHintType, Object> hints(String text) {
-    Map<EncodeHintType, Object> hints = new EnumMap<>(EncodeHintType.class);
-    if (text.chars().anyMatch(c -> c > 0x7E)) {
-      hints.put(EncodeHintType.CHARACTER_SET, "UTF-8");
+  /** What a code's size hangs on. */
+  private record Shape(Mode mode, int length, boolean namesCharacterSet) {
+    static Shape of(String text) {
+      Mode mode = Encoder.chooseMode(text);
+      boolean ascii = text.chars().allMatch(c -> c <= 0x7E);
+      int length =
+          mode == Mode.BYTE ? text.getBytes(StandardCharsets.UTF_8).length : text.length();
+      return new Shape(mode, length, !ascii);
     }
-    return hints;
+
+    int version(ErrorCorrectionLevel level) {
+      return QrSize.version(mode, length, namesCharacterSet, level);
+    }
   }
 }

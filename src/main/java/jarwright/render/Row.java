@@ -116,7 +116,7 @@ final class Row implements Block {
             table.tag(),
             () ->
                 side.tags()
-                    .inside(
+                    .whole(
                         "TR",
                         () -> {
                           side.artifact(() -> furniture(side.pen(), x, top, widths, height));

@@ -21,6 +21,7 @@ final class SheetPainter {
         default -> throw part.notHere(sheet, "section", "labels");
       }
     }
+    markup.finish();
     if (pages.count() == 0) {
       throw sheet.fault("a <sheet> needs at least one <section> or <labels>");
     }

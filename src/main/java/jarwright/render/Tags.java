@@ -1,5 +1,6 @@
 package jarwright.render;
 
+import com.lowagie.text.ExceptionConverter;
 import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDictionary;
@@ -9,6 +10,7 @@ import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfStructureElement;
 import com.lowagie.text.pdf.PdfWriter;
+import java.io.IOException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -20,10 +22,12 @@ final class Tags {
   private static final PdfName ARTIFACT = new PdfName("Artifact");
   private static final PdfName OWNER = PdfName.O;
 
+  private final PdfWriter writer;
   private PdfStructureElement parent;
   private boolean marked;
 
   Tags(PdfWriter writer) {
+    this.writer = writer;
     this.parent = new PdfStructureElement(writer.getStructureTreeRoot(), new PdfName("Document"));
   }
 
@@ -51,6 +55,38 @@ final class Tags {
     } else {
       inside(group(role), paint);
     }
+  }
+
+  /**
+   * Runs {@code paint} with its elements under a new grouping element to which nothing comes later: all
+   * of it is written at once, so that a long document takes no more memory than a short one.
+   */
+  void whole(String role, Runnable paint) {
+    if (marked) {
+      paint.run();
+      return;
+    }
+    PdfStructureElement group = group(role);
+    inside(group, paint);
+    try {
+      write(group);
+    } catch (IOException e) {
+      throw new ExceptionConverter(e);
+    }
+    PdfArray among = (PdfArray) parent.get(PdfName.K);
+    among.set(among.size() - 1, group.getReference());
+  }
+
+  private void write(PdfStructureElement element) throws IOException {
+    if (element.get(PdfName.K) instanceof PdfArray parts) {
+      for (int i = 0; i < parts.size(); i++) {
+        if (parts.getElements().get(i) instanceof PdfStructureElement part) {
+          write(part);
+          parts.set(i, part.getReference());
+        }
+      }
+    }
+    writer.addToBody(element, element.getReference());
   }
 
   /** A grouping element made when the first of its parts is drawn, as a table by its rows. */

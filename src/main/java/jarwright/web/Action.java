@@ -58,8 +58,12 @@ enum Action {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** What can happen to a jar as it stands. */
+  /**
+   * What can happen to a jar as it stands, the likeliest first. A jar in doubt is not offered to be
+   * taken: that asks for a look at it, which a tap on a phone is not.
+   */
   static List<Action> possible(Jar jar, OffsetDateTime now) {
-    return Stream.of(values()).filter(a -> a.step("x").hindrance(jar, now).isEmpty()).toList();
+    Stream<Action> offered = jar.doubt().isPresent() ? Stream.of(TOSS, MOVE) : Stream.of(values());
+    return offered.filter(a -> a.step("x").hindrance(jar, now).isEmpty()).toList();
   }
 }

@@ -8,8 +8,10 @@ import jarwright.pantry.Jar;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
 import jarwright.problem.Refused;
+import jarwright.record.Headline;
 import jarwright.record.LotRecord;
 import jarwright.record.RecordPages;
+import jarwright.record.Tone;
 import jarwright.render.Printer;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -93,12 +95,22 @@ final class LivePages {
   byte[] stranger(JarId jar, Optional<LocalDate> useBy, OffsetDateTime now) {
     Map<String, Object> view = common(words.text("web.stranger"), now);
     view.put("text", words.text("web.stranger-text"));
+    view.put("says", strangerSays(useBy, now.toLocalDate()).view());
     Map<String, String> lines = new LinkedHashMap<>();
     lines.put("record.jar", jar.toString());
     lines.put("record.packed", words.date("long", jar.lot().packed()));
     useBy.ifPresent(d -> lines.put("record.use-by", words.date("long", d)));
     view.put("lines", lines(lines));
     return print(sheet(MESSAGE, view, words.text("web.stranger"), now));
+  }
+
+  /** Never good: nobody here knows how it was made. */
+  private Headline strangerSays(Optional<LocalDate> useBy, LocalDate today) {
+    String key = useBy.map(d -> d.isBefore(today) ? "late" : "by").orElse("undated");
+    Map<String, Object> date = new LinkedHashMap<>();
+    useBy.ifPresent(d -> date.put("date", words.date("long", d)));
+    return new Headline(
+        Tone.LOOK, words.text("web.stranger-" + key, date), words.text("web.stranger-detail"));
   }
 
   /**
@@ -111,7 +123,7 @@ final class LivePages {
     Map<String, Object> view = common(words.text(key), now);
     view.put("text", words.text(key + "-text"));
     view.put("more", more);
-    view.put("back", back);
+    view.put("back", back.equals(SiteLinks.SERVED.index()) ? "" : back);
     view.put("lines", List.of());
     return print(sheet(MESSAGE, view, words.text(key), now));
   }

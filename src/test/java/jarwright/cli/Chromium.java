@@ -6,12 +6,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -22,6 +25,7 @@ final class Chromium implements AutoCloseable {
   private static final Path BROWSER = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
   private static final String AXE = script();
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
 
   /** The success criteria of WCAG 2.2 on the levels A and AA, as the engine calls them. */
   private static final List<String> AXE_TAGS =
@@ -92,9 +96,32 @@ final class Chromium implements AutoCloseable {
     driver.executeCdpCommand(
         "Emulation.setEmulatedMedia",
         Map.of(
+            "media",
+            "",
             "features",
             List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
     driver.get(address);
+  }
+
+  /** As it goes to a printer from a browser set to dark colours. */
+  void print(String address) {
+    show(address, PHONE, true);
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "media",
+            "print",
+            "features",
+            List.of(Map.of("name", "prefers-color-scheme", "value", "dark"))));
+  }
+
+  /** Presses what leads to another page, and waits until that has come, however busy we are. */
+  void leaveBy(WebElement link) {
+    driver.executeScript("document.documentElement.dataset.left = ''");
+    link.click();
+    driver.manage().timeouts().implicitlyWait(PATIENCE);
+    driver.findElement(By.cssSelector("html:not([data-left]) main"));
+    driver.manage().timeouts().implicitlyWait(Duration.ZERO);
   }
 
   /** Text of the page as it is seen. */

@@ -142,9 +142,14 @@ final class Household {
         keyboard);
   }
 
+  /** What was printed, as it stands. */
+  String said() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
   /** What was printed, its lines joined, so that a line's end hides no words. */
   String shown() {
-    return out.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
+    return said().replaceAll("\\s+", " ");
   }
 
   String told() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,6 +20,7 @@ import org.openqa.selenium.WebElement;
 
 /** The pages in a real browser: Debian's Chromium. */
 class PagesInBrowserTest {
+  private static final Dimension NARROW = new Dimension(320, 640);
   private static final Dimension WINDOW = new Dimension(1_200, 900);
 
   @TempDir static Path folder;
@@ -30,7 +32,7 @@ class PagesInBrowserTest {
   @BeforeAll
   static void open() throws Exception {
     browser = Chromium.start(profile);
-    home = ServedHome.open(folder, false);
+    home = ServedHome.open(folder, false, ServedHome.linkedPlan());
     home.run("pages", "-o", "site", "-q");
     site = folder.resolve("site");
   }
@@ -60,7 +62,7 @@ class PagesInBrowserTest {
     for (int i = 0; i < fieldsAndTexts.length; i += 2) {
       in.findElement(By.name(fieldsAndTexts[i])).sendKeys(fieldsAndTexts[i + 1]);
     }
-    in.findElement(By.tagName("button")).click();
+    browser.leaveBy(in.findElement(By.tagName("button")));
   }
 
   private void giveTheCode() {
@@ -68,8 +70,10 @@ class PagesInBrowserTest {
   }
 
   @Test
-  void theAddressInACodeLeadsToItsJar() {
-    open("/260824A-T/03/USE-BY-2027-08-24");
+  void theAddressInACodeLeadsToItsJar() throws Exception {
+    String code =
+        home.codes().stream().filter(c -> c.contains("/260824A-T/03/")).findFirst().orElseThrow();
+    open(URI.create(code).getPath());
     String text = browser.text();
     assertTrue(text.contains("Plums"), text);
     assertTrue(text.contains("Good until August 24, 2027"), text);
@@ -127,6 +131,8 @@ class PagesInBrowserTest {
         assertEquals(List.of(), browser.faults(), page + (dark ? " dark" : ""));
         assertFalse(browser.isTooWide(), page);
       }
+      browser.show(home.address() + "/260824A-T", NARROW, dark);
+      assertFalse(browser.isTooWide(), "reflow at 320 pixels: WCAG 2.2, 1.4.10");
       browser.show(home.address() + "/", WINDOW, dark);
       assertEquals(List.of(), browser.faults());
     }
@@ -153,6 +159,63 @@ class PagesInBrowserTest {
     browser.driver().findElement(By.partialLinkText("Tomatoes")).click();
     assertTrue(browser.driver().getCurrentUrl().startsWith("file:"), "no server");
     assertTrue(browser.text().contains("AIB 539"), browser.text());
+  }
+
+  /**
+   * A phone's camera app gives the code's words or address to copy; the list finds the jar by it.
+   */
+  @Test
+  void theWordsOfACodeFindItsJar() {
+    browser.show(site.resolve("index.html").toUri().toString(), Chromium.PHONE, false);
+    WebElement field = browser.driver().findElement(By.cssSelector("input[type=search]"));
+    for (String code :
+        List.of(
+            "LOT 260824A-T/03 USE BY 2027-08-24 PLUMS RAW QUART",
+            "HTTP://PANTRY.LAN:8080/260824A-T/03/USE-BY-2027-08-24",
+            "260824a-t/3")) {
+      field.clear();
+      field.sendKeys(code);
+      assertEquals(List.of("03"), numbers(), code);
+    }
+    browser.leaveBy(browser.driver().findElement(By.linkText("03")));
+    assertTrue(browser.text().contains("260824A-T/03"), browser.text());
+    assertTrue(browser.text().contains("Good until"), browser.text());
+    assertTrue(browser.text().contains("A copy made on August 26, 2026"), browser.text());
+  }
+
+  private List<String> numbers() {
+    return rows().stream().filter(r -> r.matches("[0-9]+")).distinct().toList();
+  }
+
+  @Test
+  void aSpanishHouseholdReadsSpanishPages() throws Exception {
+    Path kitchen = home.pantry().resolve("kitchen.yaml");
+    String english = Files.readString(Path.of("samples/kitchen.yaml"));
+    Files.writeString(kitchen, english.replace("language: en", "language: es"));
+    home.run("pages", "-o", "sitio", "-q");
+    Files.delete(kitchen);
+    for (String file : List.of("index.html", "260824A-T/03/USE-BY-2027-08-24/index.html")) {
+      browser.show(folder.resolve("sitio").resolve(file).toUri().toString(), Chromium.PHONE, false);
+      assertEquals("es", browser.driver().findElement(By.tagName("html")).getAttribute("lang"));
+      assertTrue(browser.text().contains("Ciruelas"), browser.text());
+      assertEquals(List.of(), browser.faults(), file);
+    }
+  }
+
+  /** Paper is white also for who reads in the dark, and has no forms to fill in. */
+  @Test
+  void onPaperInkIsDarkAndFormsAreGone() {
+    browser.print(home.address() + "/260824A-T/12");
+    assertEquals(
+        "rgb(20, 24, 27)",
+        browser
+            .driver()
+            .findElement(By.tagName("body"))
+            .getCssValue("color")
+            .replace("rgba", "rgb")
+            .replace(", 1)", ")"));
+    assertFalse(browser.text().contains("Record what happened"), browser.text());
+    assertTrue(browser.text().contains("Good until"), browser.text());
   }
 
   private List<String> rows() {

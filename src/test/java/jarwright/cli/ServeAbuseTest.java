@@ -12,10 +12,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -137,6 +139,62 @@ class ServeAbuseTest {
     assertEquals(
         400,
         ServedHome.status(home.raw("GET http://evil.example/ HTTP/1.1", own, "Connection: close")));
+  }
+
+  /**
+   * Two hundred addresses put together from what has ever confused a server: pages or a refusal.
+   */
+  @Test
+  void oddAddressesAreRefusedOrNamePages() throws Exception {
+    List<String> parts =
+        List.of(
+            "/",
+            "//",
+            "..",
+            ".",
+            "%2e",
+            "%2f",
+            "%5c",
+            "%00",
+            "%0d%0aX: y",
+            "%",
+            "%zz",
+            "%c0%ae",
+            ";",
+            ":",
+            "@",
+            "\\",
+            "~",
+            "*",
+            "'",
+            "\u00e9",
+            "260824A-T",
+            "260824A-U",
+            "03",
+            "-1",
+            "0",
+            "99999999999",
+            "USE-BY-2027-08-24",
+            "USE-BY-2027-02-30",
+            "take",
+            "code",
+            "ledger.csv",
+            "batches",
+            "?",
+            "?a=b&",
+            "#");
+    Random random = new Random(1);
+    for (int i = 0; i < 200; i++) {
+      String path =
+          random
+              .ints(1 + random.nextInt(6), 0, parts.size())
+              .mapToObj(parts::get)
+              .collect(Collectors.joining("", "/", ""));
+      String answer = home.get(path);
+      assertTrue(List.of(200, 400, 404, 405).contains(ServedHome.status(answer)), path + answer);
+      assertFalse(answer.contains("event,detail") || answer.contains("not for anybody"), path);
+      assertFalse(answer.contains("\r\nX: y"), path);
+    }
   }
 
   @Test

@@ -41,9 +41,11 @@ class ServeTest {
 
   @Test
   void aJarsPageSaysAtOnceHowItStands() throws Exception {
-    assertTrue(phone.get(ServedHome.JAR).contains("Good until"), "sealed");
+    String sound = phone.get(ServedHome.JAR);
+    assertTrue(sound.contains("Good until") && sound.contains("cellar B3"), sound);
     String unsealed = phone.get("/260824A-T/05");
     assertFalse(unsealed.contains("Good until"), unsealed);
+    assertEquals(2, unsealed.split("The jar did not seal", -1).length, "said once: " + unsealed);
     assertTrue(phone.get("/260824A-T/03/USE-BY-2027-08-24").contains("Good until"), "as scanned");
     assertTrue(phone.get("/260824a-t/03").contains("Good until"), "in small letters");
   }
@@ -84,6 +86,40 @@ class ServeTest {
     phone.get("/260824B-R/01");
     assertEquals(409, ServedHome.status(phone.post("/260824B-R/01/take", Map.of("by", ""))));
     assertEquals(before, home.ledger());
+  }
+
+  /** A jar in doubt takes a look, which a tap is not: it is offered for the bin alone. */
+  @Test
+  void aJarInDoubtIsNotOfferedToBeTaken() throws Exception {
+    home.run("trace", "260824A-T/03", "--spoiled", "spurted");
+    giveTheCode();
+    String page = phone.get("/260824A-T/04");
+    assertTrue(page.contains("Do not eat: see why") && page.contains("spurted"), page);
+    assertTrue(page.contains("/260824A-T/04/toss") && !page.contains("/260824A-T/04/take"), page);
+    String before = home.ledger();
+    assertEquals(409, ServedHome.status(phone.post("/260824A-T/04/take", Map.of("by", ""))));
+    assertEquals(before, home.ledger());
+  }
+
+  /** The address in each printed code is one that the server answers with that very jar. */
+  @Test
+  void thePrintedCodesLeadToTheirJars() throws Exception {
+    home.close();
+    home =
+        ServedHome.open(
+            Files.createDirectories(folder.resolve("linked")), false, ServedHome.linkedPlan());
+    List<String> codes = home.codes();
+    assertEquals(23, codes.size());
+    for (String code : codes) {
+      String base = "HTTP://" + ServedHome.NAME.toUpperCase(java.util.Locale.ROOT);
+      assertTrue(code.startsWith(base + "/"), code);
+      String path = code.substring(base.length());
+      String page =
+          home.raw("GET " + path + " HTTP/1.1", "Host: " + ServedHome.NAME, "Connection: close");
+      assertEquals(200, ServedHome.status(page), code);
+      String jar = path.substring(1, path.indexOf("/USE-BY-"));
+      assertTrue(page.contains("<p class=\"code\">" + jar + "</p>"), page);
+    }
   }
 
   @Test
@@ -137,7 +173,7 @@ class ServeTest {
   void aJarOfAnotherHouseholdStillShowsWhatItsCodeHolds() throws Exception {
     String gift = phone.get("/250701A-C/07/USE-BY-2026-07-01");
     assertEquals(404, ServedHome.status(gift));
-    assertTrue(gift.contains("July 1, 2025") && gift.contains("July 1, 2026"), gift);
+    assertTrue(gift.contains("July 1, 2025") && gift.contains("has passed: July 1, 2026"), gift);
     String mistyped = phone.get("/260824A-U/03");
     assertTrue(mistyped.contains("Mistyped code"), mistyped);
   }

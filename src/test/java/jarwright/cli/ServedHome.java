@@ -3,6 +3,7 @@ package jarwright.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import jarwright.files.PlanReader;
+import jarwright.render.PictureCodes;
 import jarwright.render.Printer;
 import jarwright.render.WordBundle;
 import jarwright.web.HouseholdCode;
@@ -20,17 +21,27 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /** An invented household with sealed jars, served on a free port of this computer. */
 final class ServedHome implements AutoCloseable {
   static final Clock MORNING = Clock.fixed(Instant.parse("2026-08-26T08:00:00Z"), ZoneOffset.UTC);
   static final String LOT = "260824A-T";
   static final String JAR = "/260824A-T/03";
+
+  /** What the labels' codes call the server by, where they are to lead to it. */
+  static final String NAME = "pantry.lan:8080";
+
   static final HouseholdCode CODE = HouseholdCode.parse("1234 5678");
+
+  private static final String LABELS = "print/plan/labels.pdf";
+  private static final Map<String, Map<String, byte[]>> MADE = new ConcurrentHashMap<>();
 
   private final Path folder;
   private final List<String> log = Collections.synchronizedList(new ArrayList<>());
@@ -47,33 +58,11 @@ final class ServedHome implements AutoCloseable {
 
   static ServedHome open(Path folder, boolean isPrivate, String plan) throws Exception {
     ServedHome home = new ServedHome(folder);
-    Path file = Files.writeString(folder.resolve("plan.yaml"), plan);
-    home.run("kit", file.toString(), "-q");
-    for (String load : List.of("1", "2")) {
-      home.run(
-          "seal",
-          LOT,
-          "--load",
-          load,
-          "--start",
-          "10:0" + load,
-          "--end",
-          "10:5" + load,
-          "--kept",
-          "yes",
-          "--restarts",
-          "0",
-          "--cloudy",
-          "no",
-          "--sealed",
-          "all",
-          "--unsealed",
-          load.equals("1") ? "5" : "none");
-    }
+    home.fill(plan);
     home.server =
         LocalServer.start(
             new FiledHousehold(home.pantry()),
-            new LocalServer.Access(0, false, Optional.of(CODE), isPrivate, Set.of()),
+            new LocalServer.Access(0, false, Optional.of(CODE), isPrivate, Set.of(NAME)),
             new LocalServer.Making(
                 WordBundle.load("en"),
                 PageManner.of(Optional.of(PlanReader.readKitchen(Path.of("samples/kitchen.yaml")))),
@@ -81,6 +70,64 @@ final class ServedHome implements AutoCloseable {
                 MORNING,
                 home.log::add));
     return home;
+  }
+
+  /** Makes the kit and seals the plums; what came of a plan is kept for the next test. */
+  private void fill(String plan) throws IOException {
+    Map<String, byte[]> made = MADE.get(plan);
+    if (made != null) {
+      for (Map.Entry<String, byte[]> file : made.entrySet()) {
+        Path to = folder.resolve(file.getKey());
+        Files.createDirectories(to.getParent());
+        Files.write(to, file.getValue());
+      }
+      return;
+    }
+    run("kit", Files.writeString(folder.resolve("plan.yaml"), plan).toString(), "-q");
+    seal("1", "5");
+    seal("2", "none");
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    try (Stream<Path> all = Files.walk(pantry())) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        files.put(folder.relativize(file).toString(), Files.readAllBytes(file));
+      }
+    }
+    Path labels = folder.resolve(LABELS);
+    files.put(LABELS, Files.readAllBytes(labels));
+    MADE.put(plan, files);
+  }
+
+  private void seal(String load, String unsealed) {
+    run(
+        "seal",
+        LOT,
+        "--load",
+        load,
+        "--start",
+        "10:0" + load,
+        "--end",
+        "10:5" + load,
+        "--kept",
+        "yes",
+        "--restarts",
+        "0",
+        "--cloudy",
+        "no",
+        "--sealed",
+        "all",
+        "--unsealed",
+        unsealed);
+  }
+
+  /** The sample plan with the server's address in the labels' codes. */
+  static String linkedPlan() throws IOException {
+    return Files.readString(Path.of("samples/plum-day.yaml"))
+        .replace("units: both", "units: both\n  link: http://" + NAME);
+  }
+
+  /** What the codes on the printed labels say. */
+  List<String> codes() throws IOException {
+    return PictureCodes.of(Files.readAllBytes(folder.resolve(LABELS)));
   }
 
   Path pantry() {
