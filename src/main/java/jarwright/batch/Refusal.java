@@ -71,8 +71,7 @@ final class Refusal {
 
   /** Whether no jar so large is in the product's tables. */
   private boolean isLargest() {
-    return book.rows(plan.product().id()).stream()
-        .allMatch(r -> r.jar().compareTo(plan.jar()) < 0);
+    return book.rows(plan.product().id()).stream().allMatch(r -> r.jar().compareTo(plan.jar()) < 0);
   }
 
   private String noMethod(Method method) {

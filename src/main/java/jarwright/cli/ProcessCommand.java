@@ -175,8 +175,7 @@ final class ProcessCommand implements Command {
     return found;
   }
 
-  private static void print(
-      Call call, List<Product> products, List<TableRow> rows, Filter filter)
+  private static void print(Call call, List<Product> products, List<TableRow> rows, Filter filter)
       throws Refused, IOException {
     Optional<Altitude> altitude = altitude(call);
     boolean listed = products.size() > MOST_TABLES;

@@ -3,11 +3,14 @@ package jarwright.files;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
-/** The name of a folder that a plan's print-outs go into, on any system that a stick is put into. */
+/**
+ * The name of a folder that a plan's print-outs go into, on any system that a stick is put into.
+ */
 public final class FolderName {
   /** Windows keeps these for devices, whatever follows after a full stop. */
   private static final Pattern DEVICE =
-      Pattern.compile("(con|prn|aux|nul|com[0-9\u00B9\u00B2\u00B3]|lpt[0-9\u00B9\u00B2\u00B3])(\\..*)?");
+      Pattern.compile(
+          "(con|prn|aux|nul|com[0-9\u00B9\u00B2\u00B3]|lpt[0-9\u00B9\u00B2\u00B3])(\\..*)?");
 
   private static final Pattern UNSAFE = Pattern.compile("[<>:\"/\\\\|?*]");
 

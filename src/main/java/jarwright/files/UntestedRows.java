@@ -12,7 +12,8 @@ import java.util.Set;
 /** Reads refusals.csv: what has no tested process, and what to do instead. */
 public final class UntestedRows {
   static final String FILE = "refusals.csv";
-  static final List<String> COLUMNS = List.of("words", "what", "why", "instead", "tested", "source");
+  static final List<String> COLUMNS =
+      List.of("words", "what", "why", "instead", "tested", "source");
 
   private UntestedRows() {}
 

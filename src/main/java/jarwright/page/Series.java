@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.function.IntFunction;
 
 /**
- * A long list in a sheet's view whose parts are worked out as they are shown, one at a time, so that a
- * hundred thousand labels take no more room than a hundred.
+ * A long list in a sheet's view whose parts are worked out as they are shown, one at a time, so
+ * that a hundred thousand labels take no more room than a hundred.
  */
 public final class Series extends AbstractList<Map<String, Object>> {
   private final int size;
@@ -15,8 +15,8 @@ public final class Series extends AbstractList<Map<String, Object>> {
   /**
    * A list of {@code size} parts.
    *
-   * @param part what the template may show of a part, by its index from 0; asked anew each time, and
-   *     always to answer the same
+   * @param part what the template may show of a part, by its index from 0; asked anew each time,
+   *     and always to answer the same
    */
   public Series(int size, IntFunction<Map<String, Object>> part) {
     this.size = size;

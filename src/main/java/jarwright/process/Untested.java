@@ -32,8 +32,7 @@ public record Untested(
 
   /** Whether people call it by the given words; case and hyphens do not matter. */
   public boolean isCalled(String name) {
-    return words.contains(
-        name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " "));
+    return words.contains(name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " "));
   }
 
   /** What can be done, what is tested, and where to ask, as {@code freeze; tested: figs; ask …}. */

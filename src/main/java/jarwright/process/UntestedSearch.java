@@ -46,8 +46,7 @@ public final class UntestedSearch {
   /** Whether the name of one product has all of the words. */
   private boolean isNamed(Set<String> words) {
     return products.stream()
-        .anyMatch(
-            p -> ProductSearch.names(p).collect(Collectors.toSet()).containsAll(words));
+        .anyMatch(p -> ProductSearch.names(p).collect(Collectors.toSet()).containsAll(words));
   }
 
   /** Words in the longest of its names that the asked words hold whole; 0 where they hold none. */

@@ -138,7 +138,21 @@ final class BentCode {
       y = corners[3].getY();
     }
     return PerspectiveTransform.quadrilateralToQuadrilateral(
-        CORNER, CORNER, far, CORNER, fourthX, fourthY, CORNER, far,
-        left.getX(), left.getY(), right.getX(), right.getY(), x, y, foot.getX(), foot.getY());
+        CORNER,
+        CORNER,
+        far,
+        CORNER,
+        fourthX,
+        fourthY,
+        CORNER,
+        far,
+        left.getX(),
+        left.getY(),
+        right.getX(),
+        right.getY(),
+        x,
+        y,
+        foot.getX(),
+        foot.getY());
   }
 }

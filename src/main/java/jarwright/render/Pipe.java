@@ -9,8 +9,8 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 
 /**
- * Carries text from the thread that writes it to the one that reads it, a few pieces ahead, so that both
- * work at once and the whole text is never in memory.
+ * Carries text from the thread that writes it to the one that reads it, a few pieces ahead, so that
+ * both work at once and the whole text is never in memory.
  */
 final class Pipe extends Reader {
   private static final int PIECE = 8_192;

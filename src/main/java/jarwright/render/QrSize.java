@@ -4,7 +4,9 @@ import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.decoder.Mode;
 import com.google.zxing.qrcode.decoder.Version;
 
-/** How large a QR code is, reckoned from its text's length alone (ISO/IEC 18004, 7.4 and table 7). */
+/**
+ * How large a QR code is, reckoned from its text's length alone (ISO/IEC 18004, 7.4 and table 7).
+ */
 final class QrSize {
   private static final int MODE_BITS = 4;
 

@@ -58,8 +58,8 @@ final class Tags {
   }
 
   /**
-   * Runs {@code paint} with its elements under a new grouping element to which nothing comes later: all
-   * of it is written at once, so that a long document takes no more memory than a short one.
+   * Runs {@code paint} with its elements under a new grouping element to which nothing comes later:
+   * all of it is written at once, so that a long document takes no more memory than a short one.
    */
   void whole(String role, Runnable paint) {
     if (marked) {

@@ -45,7 +45,9 @@ class CorpusTest {
     }
   }
 
-  /** A great deal of a small thing: where reading takes time or memory that grows with the square. */
+  /**
+   * A great deal of a small thing: where reading takes time or memory that grows with the square.
+   */
   @ParameterizedTest
   @CsvSource(
       delimiter = '~',
