@@ -45,7 +45,11 @@ final class Chooser {
     for (Canner canner : canners) {
       for (Pack pack : packs(canner.method())) {
         lookUp(canner.method(), pack)
-            .fold(found -> open.add(choice(canner, pack, found)), no -> false, gap -> false);
+            .<Optional<Choice>>fold(
+                found -> Optional.of(choice(canner, pack, found)),
+                no -> Optional.empty(),
+                gap -> Optional.empty())
+            .ifPresent(open::add);
       }
     }
     if (open.isEmpty()) {

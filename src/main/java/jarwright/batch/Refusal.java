@@ -74,11 +74,10 @@ final class Refusal {
     return book.rows(plan.product().id()).stream().allMatch(r -> r.jar().compareTo(plan.jar()) < 0);
   }
 
+  /** What has no table for boiling water has only pressure tables. */
   private String noMethod(Method method) {
-    boolean pressureOnly =
-        book.rows(plan.product().id()).stream().allMatch(r -> r.method().isPressure());
     String why = name() + " has no tested " + method + " process";
-    return pressureOnly && method == Method.BOILING_WATER
+    return method == Method.BOILING_WATER
         ? why + ": a low-acid food in boiling water can grow botulism toxin"
         : why;
   }

@@ -5,9 +5,11 @@ import jarwright.process.TestedProcess;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.GaugePressure;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Writes rows of the process tables for other programs, in the tables' own columns. */
 public final class ProcessListing {
@@ -29,7 +31,8 @@ public final class ProcessListing {
 
   /** Comma-separated, a header line first; an open end and a missing figure are empty. */
   public static String csv(List<TableRow> rows) throws IOException {
-    return listing(rows).csv(cell -> cell);
+    return new Listing(COLUMNS, NUMBERS, rows.stream().map(ProcessListing::cells).toList())
+        .csv(cell -> cell);
   }
 
   /**
@@ -38,11 +41,13 @@ public final class ProcessListing {
    * @param altitude a kitchen's, whose bands are marked with {@code own_band}
    */
   public static String json(List<TableRow> rows, Optional<Altitude> altitude) throws IOException {
-    return listing(rows).json();
-  }
-
-  private static Listing listing(List<TableRow> rows) {
-    return new Listing(COLUMNS, NUMBERS, rows.stream().map(ProcessListing::cells).toList());
+    List<String> columns = Stream.concat(COLUMNS.stream(), Stream.of("own_band")).toList();
+    List<List<String>> cells = new ArrayList<>();
+    for (TableRow row : rows) {
+      boolean own = altitude.filter(a -> row.band().holds(a.feetRoundedUp())).isPresent();
+      cells.add(Stream.concat(cells(row).stream(), Stream.of(own ? "yes" : "")).toList());
+    }
+    return new Listing(columns, NUMBERS, cells).json();
   }
 
   private static List<String> cells(TableRow row) {

@@ -66,8 +66,7 @@ final class KitchenMeasure {
   }
 
   private static String named(Fraction amount, Volume.Unit unit, Style style) {
-    boolean plural =
-        amount.compareTo(Fraction.ONE) > 0 && unit.spellings().size() > 1 && takesPlural(unit);
+    boolean plural = amount.compareTo(Fraction.ONE) > 0 && takesPlural(unit);
     return style.named(amount, plural ? unit.spellings().get(1) : unit.spellings().get(0));
   }
 

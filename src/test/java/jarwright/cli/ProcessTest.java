@@ -84,7 +84,7 @@ class ProcessTest {
             .filter(l -> l.matches(".*\"(alt_min_ft|own_band)\".*"))
             .map(l -> l.replaceAll("[\", ]", ""))
             .collect(Collectors.joining(" "));
-    assertTrue(own.contains("alt_min_ft:1001 own_band:true alt_min_ft:3001 "), own);
+    assertTrue(own.contains("alt_min_ft:1001 own_band:yes alt_min_ft:3001 "), own);
     assertFalse(own.contains("alt_min_ft:3001 own_band"), own);
   }
 
