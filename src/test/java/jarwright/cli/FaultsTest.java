@@ -286,7 +286,7 @@ class FaultsTest {
   }
 
   private Path plan(String date, String shelf) throws IOException {
-    Path plan = folder.resolve("plan" + Math.abs(shelf.hashCode()) + ".yaml");
+    Path plan = folder.resolve("plan-" + Integer.toHexString(shelf.hashCode()) + ".yaml");
     return Files.writeString(
         plan,
         """

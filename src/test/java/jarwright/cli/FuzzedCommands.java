@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -104,8 +105,10 @@ public final class FuzzedCommands {
   private static String quoted(String[] said, int i) {
     StringBuilder quoted = new StringBuilder("\"");
     String text = i < said.length ? said[i] : "";
-    for (char c : text.toCharArray()) {
-      quoted.append(c < ' ' || c == '"' || c == '\\' ? String.format("\\x%02x", (int) c) : c);
+    for (int at = 0; at < text.length(); at++) {
+      char c = text.charAt(at);
+      boolean plain = c >= ' ' && c != '"' && c != '\\';
+      quoted.append(plain ? String.valueOf(c) : String.format(Locale.ROOT, "\\x%02x", (int) c));
     }
     return quoted.append('"').toString();
   }
