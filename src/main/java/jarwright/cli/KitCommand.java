@@ -2,15 +2,19 @@ package jarwright.cli;
 
 import jarwright.files.FolderName;
 import jarwright.files.OutputFolder;
+import jarwright.files.PlanReader;
 import jarwright.pantry.Pantry;
 import jarwright.problem.Refused;
 import jarwright.render.Printer;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.apache.commons.cli.Options;
 
 /** The main job: checks plans, works them out, names their lots and writes every print-out. */
@@ -53,6 +57,7 @@ final class KitCommand implements Command {
   public void run(Call call) throws Usage, Refused, IOException {
     List<Path> plans = PlanRuns.named(call, name());
     SheetOptions.asked(call);
+    checkFolders(plans);
     Register register = new Register(call);
     List<PlanRun> runs = PlanRuns.of(plans, call, register::lotsOf);
     Pantry pantry = register.with(runs);
@@ -73,6 +78,20 @@ final class KitCommand implements Command {
     }
     write(kits, () -> register.write(runs));
     kits.forEach((to, kit) -> call.tell("wrote " + to + ": " + String.join(", ", kit.keySet())));
+  }
+
+  /** Some disks tell no capitals from small letters, so names that differ by those alone are one. */
+  private static void checkFolders(List<Path> plans) throws Usage {
+    Set<String> folders = new HashSet<>();
+    for (Path plan : plans) {
+      String folder = FolderName.of(PlanReader.stem(plan));
+      if (!folders.add(folder.toLowerCase(Locale.ROOT))) {
+        throw new Usage(
+            "two plans would be written to the folder "
+                + folder
+                + "; rename one, or make their kits one by one, each with its own -o");
+      }
+    }
   }
 
   /** What registers the lots. */

@@ -24,6 +24,9 @@ public final class FolderName {
   public static String of(String plan) {
     String safe = UNSAFE.matcher(plan).replaceAll("-").replaceAll("[. ]+$", "");
     boolean isDevice = DEVICE.matcher(safe.toLowerCase(Locale.ROOT)).matches();
-    return safe.isEmpty() || isDevice ? "plan-" + safe : safe;
+    if (safe.isEmpty()) {
+      return "plan";
+    }
+    return isDevice ? "plan-" + safe : safe;
   }
 }

@@ -227,7 +227,7 @@ public final class PlanReader {
   }
 
   /** The file's name without folder and ending. */
-  private static String stem(Path plan) {
+  public static String stem(Path plan) {
     String name = String.valueOf(plan.getFileName());
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name;

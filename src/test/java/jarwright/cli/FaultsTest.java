@@ -226,6 +226,33 @@ class FaultsTest {
     }
   }
 
+  /** On a disk that tells no capitals apart the second kit would take the place of the first. */
+  @Test
+  void plansOfOneNameAreNotWrittenOverEachOther() throws IOException {
+    for (String other : List.of("PLUM-DAY.yaml", "plum-day.yml")) {
+      Files.copy(Path.of(PLAN), folder.resolve(other));
+      Ran ran = run("kit", PLAN, other);
+      assertEquals(2, ran.status(), ran.told());
+      assertTrue(ran.told().toLowerCase(Locale.ROOT).contains("plum-day"), ran.told());
+      assertEquals(Map.of(), files("pantry"));
+    }
+  }
+
+  /** As a plan and a stock-take come back from Windows. */
+  @Test
+  void linesThatEndInCarriageReturnsChangeNothing() throws IOException {
+    done("kit", PLAN, "-o", "one", "--pantry", "p1");
+    Path plan = Files.createDirectory(folder.resolve("crlf")).resolve("plum-day.yaml");
+    Files.writeString(plan, Files.readString(Path.of(PLAN)).replace("\n", "\r\n"));
+    done("kit", plan.toString(), "-o", "two", "--pantry", "p2");
+    assertEquals(files("one"), files("two"));
+    Path ledger = folder.resolve("p2/ledger.csv");
+    Files.writeString(ledger, Files.readString(ledger).replace("\n", "\r\n"));
+    done("kit", plan.toString(), "-o", "two", "--pantry", "p2");
+    assertEquals(files("one"), files("two"));
+    assertEquals(0, run("shelf", "--pantry", "p2").status());
+  }
+
   /** The digits of some locales are not 0 to 9, and a Turkish capital i has a dot. */
   @ParameterizedTest
   @ValueSource(
@@ -268,7 +295,7 @@ class FaultsTest {
   }
 
   private Path plan(String date, String shelf) throws IOException {
-    Path plan = folder.resolve("plan" + Math.abs(shelf.hashCode()) + ".yaml");
+    Path plan = folder.resolve("plan-" + Integer.toHexString(shelf.hashCode()) + ".yaml");
     return Files.writeString(
         plan,
         """
