@@ -5,6 +5,7 @@
     product, name, kinds   the whole name; the name and the list of kinds in brackets, which may be empty
     pack, jars, jarsOfSize, method, pressure (yes/no), loads, source
     dated, and if so lot, date, useBy
+    times     due (section id to planned clock times in words), starts, ends (of each load's clock); empty if not dated
     altitude  kitchen, band (main, also), kitchenFeet, fromFeet, toFeet (0: no upper end), ticks (feet, label)
     formula   lines (ingredient, main, also, note, fixed), may be empty; and if not made, yield
     notes     sentences about the time
@@ -53,8 +54,8 @@
 <#macro gauge s keep>
 <#assign depths = s.depths, deepest = 0, food = 2.6>
 <#list depths as d><#if d.mm gt deepest><#assign deepest = d.mm></#if></#list>
-<#assign each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6>
-<#assign line = alone?then([3, deepest / 0.3528 / body]?min, 1.25), up = alone?then(line * body * 0.3528, -1.2)>
+<#assign each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6, tall = deepest / 0.3528 / body>
+<#assign line = alone?then([3, [1, tall]?max]?min, 1.25), up = alone?then(line * body * 0.3528, -1.2)>
 <step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}" keep="${keep}">
 <para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
 <drawing w="${words}" h="${deepest - up + food}" around="0" alt="<#if !alone><#list depths as d>${d.main} ${d.to}<#sep>, </#list></#if>">
@@ -71,18 +72,19 @@
 </step>
 </#macro>
 
-<#macro head title n>
-<columns widths="9 *" gap="1.5" valign="middle" around="0.9" keep="yes">
+<#macro head s n>
+<#assign due = (times.due[s.id])!"">
+<columns widths="9 *" gap="1.5" valign="middle" around="0.5" keep="yes">
   <column><drawing w="9" h="7" around="0" alt=""><circle cx="2.2" cy="3.5" r="3.5" fill="black"/><text x="2.2" y="5.1" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
-  <column><heading level="2" size="${body + 2.5}" before="0" after="0">${title}</heading></column>
+  <column><heading level="2" size="${body + 2.5}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no"><keep>${due}</keep></span></#if></heading></column>
 </columns>
 </#macro>
 
-<#macro list s>
-<steps box="${box}" gap="0.5" around="0.2"><#list s.steps as one><#if one.kind != "record"><@step s=one keep=(one?index == 0 || one?index == s.steps?size - 2)?then("yes", "no")/></#if></#list></steps>
+<#macro list s some=s.steps>
+<steps box="${box}" gap="0.3" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=(one?index == 0 || one?index == some?size - 2)?then("yes", "no")/></#if></#list></steps>
 </#macro>
 
-<#macro part s n><@head s.title n/><@list s/></#macro>
+<#macro part s n><@head s n/><@list s/></#macro>
 
 <#-- Two short sections side by side; what is written in last stands in the shorter column or below. -->
 <#macro pair a b n>
@@ -98,38 +100,42 @@
 <step line="thick">
   <para before="0" after="0.4" b="yes" size="${body + 1}"><@runs s.runs/><#if s.pressure.main != ""> <figure scale="1.6">${s.pressure.main}</figure> <span b="no">${s.pressure.also}</span></#if></para>
   <panel line="2.2" pad="1" around="0.5">
-  <columns widths="31 *" gap="4" valign="middle" around="0">
+  <columns widths="28 *" gap="4" valign="middle" around="0">
     <column><@ring s.minutes/></column>
     <column>
       <caution brief="yes" size="${body}"><b>${s.caution}</b></caution>
-      <#if beside><@loads s.loads 1 s.fields/></#if>
+      <#if beside><@loads s.loads 1 s/></#if>
     </column>
   </columns>
   <#list notes as note><para size="${small}" before="0.8" after="0">${note}</para></#list>
   </panel>
 </step>
-<#if !beside><#list s.loads?chunk(8) as some><step box="0" line="thick"><@loads some some?index * 8 + 1 s.fields/></step></#list></#if>
+<#if !beside><#list s.loads?chunk(8) as some><step box="0" line="thick"><@loads some some?index * 8 + 1 s/></step></#list></#if>
 </#macro>
 
-<#macro loads some from fields>
+<#-- The clock starts in the second column and ends in the third. -->
+<#macro loads some from s>
+<#assign fields = s.fields>
 <table columns="23<#list fields as f> *</#list>" line="0.8" grid="yes" pad="0.6" around="0.6" size="${small}">
   <head><cell>${word("clock.load")}</cell><#list fields as f><cell>${f}</cell></#list></head>
-  <#list some as jars><row h="9.2"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell></cell></#list></row></#list>
+  <#list some as jars><row h="9.2"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell valign="bottom"><#if f?index == 1 || f?index == 2><@planned (f?index == 1)?then(times.starts, times.ends) from - 1 + jars?index/></#if></cell></#list></row></#list>
 </table>
 </#macro>
+
+<#macro planned of at><#if at lt of?size><para size="9" before="0" after="0" align="right">${of[at]}</para></#if></#macro>
 
 <#-- The minutes as the part of an hour that the hand runs through; each full hour is a ring of its own. -->
 <#macro ring minutes>
 <#assign hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1>
-<drawing w="31" h="31" around="0" alt="${word("clock.ring", {"n": minutes})}">
-  <#list 0..11 as tick><arc cx="15.5" cy="15.5" r="15" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
+<drawing w="28" h="28" around="0" alt="${word("clock.ring", {"n": minutes})}">
+  <#list 0..11 as tick><arc cx="14" cy="14" r="13.5" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
   <#list 0..<rings as r>
-    <#assign radius = thin?then(13 - r * 1.7, 12.1)>
-    <circle cx="15.5" cy="15.5" r="${radius}" line="0.8" ink="40%"/>
-    <arc cx="15.5" cy="15.5" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9.5)}"/>
+    <#assign radius = thin?then(11.6 - r * 1.7, 10.8)>
+    <circle cx="14" cy="14" r="${radius}" line="0.8" ink="40%"/>
+    <arc cx="14" cy="14" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9)}"/>
   </#list>
-  <text x="15.5" y="${(minutes gt 99)?then(17, 17.6)}" align="center" size="${(minutes gt 99)?then(22, 30)}" b="yes">${minutes}</text>
-  <text x="15.5" y="${(minutes gt 99)?then(20.6, 21.6)}" align="center" size="${(minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
+  <text x="14" y="${(minutes gt 99)?then(15.4, 16)}" align="center" size="${(minutes gt 99)?then(20, 28)}" b="yes">${minutes}</text>
+  <text x="14" y="${(minutes gt 99)?then(18.8, 19.8)}" align="center" size="${(minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
 </drawing>
 </#macro>
 
@@ -147,20 +153,28 @@
 </#macro>
 
 <#macro pot pressure>
-<drawing w="46" h="31" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
-  <#assign level = pressure?then(24, 6), rim = pressure?then(9, 1)>
-  <rect x="7" y="${level}" w="32" h="${29 - level}" fill="18%"/>
-  <polygon points="6,${rim} 6,30 40,30 40,${rim}" closed="no" line="2.2"/>
-  <#if pressure><rect x="4.6" y="6.6" w="36.8" h="2.4" radius="1" fill="black"/><rect x="21.9" y="4.2" w="2.2" h="3" fill="black"/>
-  <#list [[23, 0], [20.4, 0.8], [25.6, 0.8]] as puff><line x1="23" y1="3.6" x2="${puff[0]}" y2="${puff[1]}" line="1.2"/></#list></#if>
-  <line x1="8" y1="27" x2="38" y2="27" line="1.6"/>
+<drawing w="46" h="29.2" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
+  <#assign level = pressure?then(22.8, 5), rim = pressure?then(8.4, 0.6)>
+  <rect x="7" y="${level}" w="32" h="${27.8 - level}" fill="18%"/>
+  <polygon points="6,${rim} 6,28.8 40,28.8 40,${rim}" closed="no" line="2.2"/>
+  <#if pressure><rect x="4.6" y="6" w="36.8" h="2.4" radius="1" fill="black"/><rect x="21.9" y="3.8" w="2.2" h="2.8" fill="black"/>
+  <#list [[23, 0], [20.4, 0.6], [25.6, 0.6]] as puff><line x1="23" y1="3.2" x2="${puff[0]}" y2="${puff[1]}" line="1.2"/></#list></#if>
+  <line x1="8" y1="25.8" x2="38" y2="25.8" line="1.6"/>
   <#list 0..2 as j>
-    <rect x="${8.6 + j * 9.9}" y="13" w="9" h="13.4" radius="1.4" fill="white" line="1.2"/>
-    <rect x="${9.6 + j * 9.9}" y="11.2" w="7" h="1.8" fill="black"/>
+    <rect x="${8.6 + j * 9.9}" y="11.8" w="9" h="13.4" radius="1.4" fill="white" line="1.2"/>
+    <rect x="${9.6 + j * 9.9}" y="10" w="7" h="1.8" fill="black"/>
   </#list>
   <line x1="2" y1="${level}" x2="45" y2="${level}" line="1.6"/>
   <polygon points="42.6,${level} 41.4,${level - 2.6} 43.8,${level - 2.6}" fill="black"/>
 </drawing>
+</#macro>
+
+<#-- The pot stands beside the first steps; the others may go on to the next side. -->
+<#macro canner s n pressure>
+<#assign beside = [4, s.steps?size]?min>
+<@head s n/>
+<columns widths="* 46" gap="4" around="0"><column><@list s s.steps[0..<beside]/></column><column><@pot pressure/></column></columns>
+<#if s.steps?size gt beside><@list s s.steps[beside..]/></#if>
 </#macro>
 
 <#macro doubts all>
@@ -174,8 +188,13 @@
 
 <#macro record s across>
 <#list s.steps as one><#if one.kind == "record">
-<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([22, 8, 8, 16][f?index], large?then(12, 14))}"/></#list></fields>
+<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([14, 12, 16, 12], large?then([12, 12, 20, 14], [14, 14, 22, 16]))[f?index]}"/></#list></fields>
 </#if></#list>
+</#macro>
+
+<#-- For which altitudes this sheet holds, so large that another one is not taken for it. -->
+<#macro band a>
+<drawing w="48" h="7" around="0" alt=""><rect x="0" y="0" w="48" h="7" radius="1" fill="black"/><text x="1.5" y="0.2" w="45" h="6.6" size="19" min="10" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text></drawing>
 </#macro>
 
 <#function at feet><#return down * (1 - [[feet, 0]?max, 9000]?min / 9000)></#function>
@@ -192,17 +211,17 @@
 
 <sheet size="${body}">
 <#list batches as b>
-<#assign notes = b.notes>
+<#assign notes = b.notes, times = b.times>
 <section margin="10" left="12" right="20" binding="10" starts="sheet">
   <ground><@ladder b.altitude/></ground>
   <header size="11.5" leading="1.15">
-    <columns widths="* 34" gap="4" around="0">
+    <columns widths="* 48" gap="4" around="0" valign="bottom">
       <column><para before="0" after="0" size="13.5" b="yes" leading="1.12">${b.name}</para></column>
-      <column align="right"><para before="0" after="0" size="13.5" b="yes" leading="1.12">${word("head.side")} <page/> ${word("head.of")} <pages/></para></column>
+      <column><@band b.altitude/></column>
     </columns>
-    <columns widths="* 42" gap="4" around="0">
-      <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method} · ${b.altitude.band.main}</column>
-      <column align="right">${b.source}</column>
+    <columns widths="* 66" gap="2" around="0.4">
+      <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method}</column>
+      <column align="right">${b.source} · <b>${word("head.side")} <page/> ${word("head.of")} <pages/></b></column>
     </columns>
     <#if b.dated><para before="0" after="0">${word("head.dated", {"lot": b.lot, "date": b.date, "useBy": b.useBy})}</para></#if>
     <rule line="2.2" around="0.6"/>
@@ -214,7 +233,7 @@
   <#list b.sections as s>
     <#if s.id == skip><#assign skip = "">
     <#elseif s.id == "before" || s.id == "out"><#assign other = b.sections[s?index + 1]><#if s.id == "out"><group><@pair s other n/><@doubts b.doubts/></group><#else><@pair s other n/></#if><#assign n += 2, skip = other.id>
-    <#elseif s.id == "canner"><@head s.title n/><columns widths="* 46" gap="4" around="0"><column><@list s/></column><column><@pot b.pressure/></column></columns><#assign n += 1>
+    <#elseif s.id == "canner"><@canner s n b.pressure/><#assign n += 1>
     <#elseif s.id == "clock" && b.loads lte 3><group><@part s n/></group><#assign n += 1>
     <#else><@part s n/><#assign n += 1></#if>
   </#list>

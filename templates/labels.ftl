@@ -10,6 +10,7 @@
              ring          width of a round label's ring of months; else 0
              dial          the twelve months of that ring: from, to in degrees clockwise from straight up; x, y of the letter's
                            middle in mm from the upper left corner of months
+  bend     mm across of the slimmest jar that the label is bent round; 0 for a lid
   labels   of each jar:
              title, rest, note   the product's name in three parts, as "Tomatoes", "whole or halved", "green"; the last two may be empty
              lot, jar            as 260824A-K and 260824A-K/03
@@ -121,7 +122,7 @@
 
 <#macro face label>
   <#if areas.together><@inside label/><#else><@outside label/></#if>
-  <qr x="${code.x}" y="${code.y}" w="${code.w}" group="${label.lot}" alt="${word("label.alt", {"jar": label.jar, "date": label.useBy})}"><#list label.codes as c><try>${c}</try></#list></qr>
+  <qr x="${code.x}" y="${code.y}" w="${code.w}" group="${label.lot}" bend="${bend}" alt="${word("label.alt", {"jar": label.jar, "date": label.useBy})}"><#list label.codes as c><try>${c}</try></#list></qr>
   <#if label.cold><@band label/><#else><@monthOf label/></#if>
 </#macro>
 

@@ -1,18 +1,21 @@
 <#-- The shelf inventory sheet.
-  household  text, may be empty        today  ISO date         jars  number of jars
+  household  text, may be empty        today  ISO date         jars  fit to use
   due        lines due by the end of next month, first to use first
   months     name, year, jars          falling due, from this month on; this one holds all before it
   places     name, calls (needs doing), jars, lines
   totals     product, jar, jars
-  A line: product, pack, jar, lot, packed, useBy (ISO or empty), overdue, numbers (list), useFirst,
-  planned (not yet out of the canner), doubtful (look before eating), from. -->
+  A line: place, calls (needs doing), product, pack, jar, lot, packed, useBy (ISO or empty), overdue, numbers (list), useFirst,
+  planned (not yet out of the canner), doubtful (look before eating), old (from an old list, process not
+  known), from; and, where places list it, soFar and ofAll: jars of its product and size down to this line
+  and on the whole sheet. -->
 <#macro named line><b>${line.product}</b><#if line.jar?has_content> <span ink="65%">${count("jar." + line.jar, 1)}<#if line.pack?has_content> · ${word("pack." + line.pack)}</#if></span></#if></#macro>
 <#macro remarks line>
   <#if line.doubtful><span b="yes"><sign name="warning"/> ${word("shelf.doubtful")}</span><br/></#if>
   <#if line.useFirst><span b="yes"><sign name="arrow"/> ${word("shelf.use-first")}</span><br/></#if>
+  <#if line.old><span b="yes">${word("shelf.old")}</span><br/></#if>
   <#if line.planned><span ink="65%">${word("shelf.planned")}</span><br/></#if>
 </#macro>
-<#macro when line><#if line.useBy?has_content><#if line.overdue><b>${word("shelf.overdue")}</b><br/></#if>${day("short", line.useBy)}<#else>${word("shelf.no-date")}</#if></#macro>
+<#macro when line><#if line.useBy?has_content><#if line.overdue><b>${word("shelf.overdue")}</b><br/></#if>${day("short", line.useBy)}<#elseif !line.calls>${word("shelf.no-date")}</#if></#macro>
 <sheet size="10">
   <section margin="12" left="18">
     <header size="9">
@@ -25,18 +28,17 @@
     <body>
       <heading size="20">${word("shelf.title")}</heading>
       <#if due?has_content>
-      <panel line="1.5" pad="3" around="2">
-        <heading level="2" size="13" before="0">${word("shelf.due")}</heading>
-        <table columns="* 33 32 20" align-columns="left left left right" line="0.5">
-          <#list due as line>
-          <row><cell><@named line/></cell><cell>${line.lot}</cell><cell><@when line/></cell><cell>${count("shelf.jars", line.numbers?size)}</cell></row>
-          </#list>
-        </table>
-      </panel>
+      <heading level="2" size="14">${word("shelf.due")} <span size="10" b="no">${count("shelf.jars", dueJars)}</span></heading>
+      <table columns="* 28 26 34 17" align-columns="left left left left right" line="0.6">
+        <head><cell>${word("shelf.column.product")}</cell><cell>${word("shelf.column.lot")}</cell><cell>${word("shelf.column.use-by")}</cell><cell>${word("shelf.column.place")}</cell><cell>${word("shelf.all")}</cell></head>
+        <#list due as line>
+        <row><cell><@named line/><#if line.doubtful><br/><span b="yes"><sign name="warning"/> ${word("shelf.doubtful")}</span></#if><#if line.old><br/><span b="yes">${word("shelf.old")}</span></#if></cell><cell>${line.lot}</cell><cell><@when line/></cell><cell>${line.place}</cell><cell><b>${number(line.numbers?size)}</b></cell></row>
+        </#list>
+      </table>
       </#if>
       <#assign most = 1/>
       <#list months as m><#if (m.jars > most)><#assign most = m.jars/></#if></#list>
-      <heading level="2" size="13">${word("shelf.months")}</heading>
+      <heading level="2" size="14">${word("shelf.months")}</heading>
       <drawing w="178" h="34" alt="${word("shelf.months-alt")}<#list months as m> ${m.name} ${m.year}: ${m.jars}.</#list>">
         <line x1="0" y1="25" x2="178" y2="25" line="1"/>
         <#list months as m>
@@ -51,20 +53,20 @@
         </#list>
       </drawing>
       <#list places as place>
-      <heading level="2" size="14" before="5"><#if place.calls><sign name="warning"/> </#if>${place.name} <span size="10" b="no">${count("shelf.jars", place.jars)}</span></heading>
-      <table columns="46 29 25 * 20" line="0.6" pad="1.4">
-        <head><cell>${word("shelf.column.product")}</cell><cell>${word("shelf.column.lot")}</cell><cell>${word("shelf.column.use-by")}</cell><cell>${word("shelf.column.jars")}</cell><cell>${word("shelf.column.counted")}</cell></head>
+      <heading level="2" size="14" before="4"><#if place.calls><sign name="warning"/> </#if>${place.name} <span size="10" b="no">${count("shelf.jars", place.jars)}</span></heading>
+      <table columns="43 28 22 * 18 19" line="0.6" pad="1.3">
+        <head><cell>${word("shelf.column.product")} <span size="8.5" b="no">${place.name}</span></cell><cell>${word("shelf.column.lot")}</cell><cell>${word("shelf.column.use-by")}</cell><cell>${word("shelf.column.jars")}</cell><cell>${word("shelf.column.counted")}</cell><cell>${word("shelf.column.found")}</cell></head>
         <#list place.lines as line>
         <group>
-          <row><cell><@named line/><br/><@remarks line/></cell><cell>${line.lot}<#if line.packed?has_content><br/><span size="8.5">${word("shelf.packed")} ${day("iso", line.packed)}</span></#if></cell><cell><@when line/></cell><cell><marks shape="ring" size="6.5" gap="1.3" around="0" labels="<#list line.numbers as n>${n?string("00")}<#sep> </#list>"/></cell><cell></cell></row>
+          <row><cell><@named line/><br/><#if line.soFar != line.ofAll || line.soFar != line.numbers?size><span size="8.5">${word("shelf.so-far", {"n": number(line.soFar), "all": number(line.ofAll)})}</span><br/></#if><@remarks line/></cell><cell>${line.lot}<#if line.packed?has_content><br/><span size="8"><keep>${word("shelf.packed")} ${day("iso", line.packed)}</keep></span></#if></cell><cell><@when line/></cell><cell><marks shape="ring" size="6.5" gap="1.3" around="0" labels="<#list line.numbers as n>${n?string("00")}<#sep> </#list>"/></cell><cell></cell><cell></cell></row>
         </group>
         </#list>
       </table>
       </#list>
       <heading level="2" size="14" before="5">${word("shelf.others")}</heading>
-      <table columns="46 29 25 * 20" line="0.6">
-        <head><cell>${word("shelf.column.product")}</cell><cell>${word("shelf.column.lot")}</cell><cell>${word("shelf.column.use-by")}</cell><cell>${word("shelf.column.jars")}</cell><cell>${word("shelf.column.counted")}</cell></head>
-        <#list 1..4 as i><row h="9"><cell/><cell/><cell/><cell/><cell/></row></#list>
+      <table columns="43 28 22 * 18 19" line="0.6">
+        <head><cell>${word("shelf.column.product")}</cell><cell>${word("shelf.column.lot")}</cell><cell>${word("shelf.column.use-by")}</cell><cell>${word("shelf.column.jars")}</cell><cell>${word("shelf.column.counted")}</cell><cell>${word("shelf.column.found")}</cell></head>
+        <#list 1..4 as i><row h="9"><cell/><cell/><cell/><cell/><cell/><cell/></row></#list>
       </table>
       <heading level="2" size="14" before="5">${word("shelf.totals")}</heading>
       <table columns="* 40 25" align-columns="left left right" line="0.5">
@@ -73,7 +75,8 @@
         </#list>
         <row line="1.5"><cell><b>${word("shelf.all")}</b></cell><cell/><cell><b>${number(jars)}</b></cell></row>
       </table>
-      <para size="9" before="3">${word("shelf.caution")}</para>
+      <para size="9" before="3">${word("shelf.how-to-count")}</para>
+      <para size="9" before="2">${word("shelf.caution")}</para>
     </body>
   </section>
 </sheet>

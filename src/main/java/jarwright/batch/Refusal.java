@@ -58,7 +58,8 @@ final class Refusal {
               + plan.jar()
               + " jars, "
               + pack
-              + " pack";
+              + " pack"
+              + (isLargest() ? ": a larger jar heats through more slowly than those tested" : "");
       case ALTITUDE ->
           name()
               + " has no tested "
@@ -66,6 +67,12 @@ final class Refusal {
               + " process at "
               + kitchen.altitude().text(Style.english(Units.BOTH));
     };
+  }
+
+  /** Whether no jar so large is in the product's tables. */
+  private boolean isLargest() {
+    return book.rows(plan.product().id()).stream()
+        .allMatch(r -> r.jar().compareTo(plan.jar()) < 0);
   }
 
   private String noMethod(Method method) {

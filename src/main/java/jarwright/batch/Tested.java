@@ -9,11 +9,11 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Says in one line what a product has tested processes for. */
-final class Tested {
+public final class Tested {
   private Tested() {}
 
   /** {@code boiling-water raw: pint, quart; dial-gauge hot: quart}. */
-  static String summary(List<TableRow> rows) {
+  public static String summary(List<TableRow> rows) {
     Map<String, Set<JarSize>> settings = new TreeMap<>();
     for (TableRow row : rows) {
       settings

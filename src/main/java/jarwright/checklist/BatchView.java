@@ -2,6 +2,7 @@ package jarwright.checklist;
 
 import jarwright.batch.Batch;
 import jarwright.day.Section;
+import jarwright.day.SectionTimes;
 import jarwright.page.Wording;
 import jarwright.quantity.Units;
 import java.util.LinkedHashMap;
@@ -49,10 +50,16 @@ public final class BatchView {
             .map(f -> new FormulaView(f, batch.product().guide(), words, units, named).view())
             .orElse(Map.of("lines", List.of())));
     view.put("dated", false);
+    view.put("times", Map.of("due", Map.of(), "starts", List.of(), "ends", List.of()));
   }
 
-  /** Adds the date and lot, for a sheet that is used once. */
-  public BatchView dated() {
+  /**
+   * Adds the date, the lot and the planned clock times, for a sheet that is used once.
+   *
+   * @param times of the batch's sections
+   */
+  public BatchView dated(SectionTimes times) {
+    view.put("times", new TimesView(times, batch.plan().date(), words).view());
     view.put("dated", true);
     view.put("lot", batch.lot().toString());
     view.put("date", words.date("long", batch.plan().date()));

@@ -1,5 +1,6 @@
 package jarwright.cli;
 
+import jarwright.files.OneLine;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,6 +27,23 @@ record Call(Surroundings surroundings, CommandLine line) {
 
   Optional<String> value(String option) {
     return Optional.ofNullable(line.getOptionValue(option));
+  }
+
+  /**
+   * Free text, to be written into the ledger, in one line; empty where it was not given.
+   *
+   * @throws Usage where it is too long or cannot be printed
+   */
+  String text(String option) throws Usage {
+    String line = OneLine.of(value(option).orElse(""));
+    if (line.length() > OneLine.LONGEST) {
+      throw new Usage("--" + option + " takes " + OneLine.LONGEST + " characters or fewer");
+    }
+    if (!OneLine.isPrintable(line)) {
+      throw new Usage(
+          "--" + option + " holds a character that cannot be printed; write plain text");
+    }
+    return line;
   }
 
   Optional<Path> path(String option) {

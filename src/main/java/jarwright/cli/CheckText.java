@@ -8,6 +8,7 @@ import jarwright.process.TestedProcess;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
+import jarwright.quantity.Units;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -89,10 +90,12 @@ final class CheckText {
     return batch.method() + ", " + process.minutes() + " min" + held;
   }
 
-  private String band(AltitudeBand band) {
-    String from = Altitude.feet(band.fromFeet()).text(style);
+  /** In feet alone, as the table prints it: in metres its ends would lie between two whole ones. */
+  private static String band(AltitudeBand band) {
+    Style feet = Style.english(Units.US);
+    String from = Altitude.feet(band.fromFeet()).text(feet);
     return band.toFeet().isPresent()
-        ? from + " to " + Altitude.feet(band.toFeet().getAsInt()).text(style)
+        ? from + " to " + Altitude.feet(band.toFeet().getAsInt()).text(feet)
         : from + " and above";
   }
 

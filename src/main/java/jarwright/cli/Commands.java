@@ -14,7 +14,21 @@ final class Commands {
     ALL.put("kit", KitCommand::new);
     ALL.put("check", CheckCommand::new);
     ALL.put("day", DayCommand::new);
+    ALL.put("seal", SealCommand::new);
+    ALL.put("shelf", ShelfCommand::new);
+    ALL.put("take", TakeCommand::new);
+    ALL.put("move", MoveCommand::new);
+    ALL.put("toss", TossCommand::new);
+    ALL.put("count", CountCommand::new);
+    ALL.put("trace", TraceCommand::new);
+    ALL.put("import", ImportCommand::new);
+    ALL.put("undo", UndoCommand::new);
+    ALL.put("labels", LabelsCommand::new);
+    ALL.put("stock", StockCommand::new);
     ALL.put("process", ProcessCommand::new);
+    ALL.put("scan", ScanCommand::new);
+    ALL.put("pages", PagesCommand::new);
+    ALL.put("serve", ServeCommand::new);
   }
 
   private Commands() {}

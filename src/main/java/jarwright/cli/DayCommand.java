@@ -3,6 +3,7 @@ package jarwright.cli;
 import jarwright.day.DayPlan;
 import jarwright.day.NoticeWords;
 import jarwright.files.DayJson;
+import jarwright.page.Language;
 import jarwright.problem.Nearest;
 import jarwright.problem.Refused;
 import jarwright.render.WordBundle;
@@ -15,9 +16,6 @@ import org.apache.commons.cli.Options;
 final class DayCommand implements Command {
   private static final String FORMAT = "format";
   private static final List<String> FORMATS = List.of("text", "json");
-
-  /** The terminal's language. */
-  private static final String ENGLISH = "en";
 
   @Override
   public String name() {
@@ -56,10 +54,11 @@ final class DayCommand implements Command {
       call.out().print(DayJson.of(days));
       return;
     }
-    NoticeWords notices = new NoticeWords(WordBundle.load(ENGLISH));
+    NoticeWords notices = new NoticeWords(WordBundle.load(Language.ENGLISH.tag()));
     for (DayPlan day : days) {
       call.out().println(new DayText(day, notices).text());
     }
+    OwnMedians.offers(register.pantry(), days).forEach(call.out()::println);
     call.out()
         .println("~ is an estimate. The clock of a load starts at the full boil or at pressure.");
     call.out().println(Help.CAUTION);

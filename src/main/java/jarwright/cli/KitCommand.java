@@ -1,5 +1,6 @@
 package jarwright.cli;
 
+import jarwright.files.FolderName;
 import jarwright.files.OutputFolder;
 import jarwright.pantry.Pantry;
 import jarwright.problem.Refused;
@@ -18,6 +19,7 @@ final class KitCommand implements Command {
   private static final String TEMPLATES = "templates";
   private static final String DATED = "dated";
   private static final String LARGE = "large";
+  private static final String PREVIEW = "preview";
   private static final String PRINT = "print";
 
   @Override
@@ -41,13 +43,16 @@ final class KitCommand implements Command {
         .addOption(CommonOptions.withValue("o", OUT, "DIR", "write here, not to print/PLAN"))
         .addOption(CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"))
         .addOption(CommonOptions.withValue(null, TEMPLATES, "DIR", "your own templates first"))
+        .addOption(SheetOptions.language())
         .addOption(CommonOptions.flag(DATED, "put date, lot and clock times on the checklist"))
-        .addOption(CommonOptions.flag(LARGE, "larger type on the checklist"));
+        .addOption(CommonOptions.flag(LARGE, "larger type on the checklist"))
+        .addOption(CommonOptions.flag(PREVIEW, "add a PNG picture of every page"));
   }
 
   @Override
   public void run(Call call) throws Usage, Refused, IOException {
     List<Path> plans = PlanRuns.named(call, name());
+    SheetOptions.asked(call);
     Register register = new Register(call);
     List<PlanRun> runs = PlanRuns.of(plans, call, register::lotsOf);
     Pantry pantry = register.with(runs);
@@ -57,9 +62,12 @@ final class KitCommand implements Command {
       KitSheets sheets = new KitSheets(run, printer);
       sheets.checklist(call.has(DATED), call.has(LARGE));
       sheets.day();
-      sheets.labels();
+      sheets.labels(call.pantry());
       sheets.shelf(pantry);
       sheets.records();
+      if (call.has(PREVIEW)) {
+        sheets.previews();
+      }
       sheets.json();
       kits.put(folder(call, run, runs.size()), sheets.files());
     }
@@ -92,6 +100,6 @@ final class KitCommand implements Command {
   private static Path folder(Call call, PlanRun run, int plans) {
     Path folder = call.path(OUT).orElse(call.surroundings().resolve(PRINT));
     boolean own = call.has(OUT) && plans == 1;
-    return own ? folder : folder.resolve(run.plan().name());
+    return own ? folder : folder.resolve(FolderName.of(run.plan().name()));
   }
 }

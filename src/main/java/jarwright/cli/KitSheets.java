@@ -6,6 +6,7 @@ import jarwright.checklist.ChecklistSheet;
 import jarwright.day.CannerFigures;
 import jarwright.day.Checklist;
 import jarwright.day.DaySheet;
+import jarwright.day.SectionTimes;
 import jarwright.files.GelPointTable;
 import jarwright.files.KitJson;
 import jarwright.files.LabelStocks;
@@ -21,15 +22,20 @@ import jarwright.page.Wording;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Standing;
+import jarwright.plan.Kitchen;
 import jarwright.problem.Refused;
 import jarwright.process.GelPoints;
 import jarwright.record.PlannedPages;
+import jarwright.render.Preview;
 import jarwright.render.Printer;
 import jarwright.render.WordBundle;
 import jarwright.shelf.ShelfSheet;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,6 +47,10 @@ import java.util.stream.Stream;
 /** The print-outs of one plan, by the names of their files. */
 final class KitSheets {
   private static final int TYPICAL_PDF = 1 << 16;
+  private static final String PDF = ".pdf";
+
+  /** A page fills a screen, and its smallest words can be read. */
+  private static final int PREVIEW_DPI = 110;
 
   private final PlanRun run;
   private final Printer printer;
@@ -70,7 +80,7 @@ final class KitSheets {
     for (Batch batch : run.batches()) {
       BatchView view = new BatchView(batch, names.of(batch.product()), words, names::ingredient);
       if (dated) {
-        view.dated();
+        view.dated(times(batch));
       }
       Checklist list =
           new Checklist(
@@ -84,15 +94,31 @@ final class KitSheets {
     pdf("checklist.pdf", ChecklistSheet.of(views, paper, words, made, large));
   }
 
-  void labels() throws IOException, Refused {
+  private SectionTimes times(Batch batch) {
+    return run.days().stream()
+        .filter(d -> d.date().equals(batch.plan().date()))
+        .map(d -> SectionTimes.of(d, batch.lot()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * @param household its folder, which may have label stocks of its own
+   */
+  void labels(Path household) throws IOException, Refused {
+    Kitchen kitchen = run.plan().kitchen();
     List<JarLabel> labels = new ArrayList<>();
     for (Batch batch : run.batches()) {
-      labels.addAll(JarLabel.all(batch, names.of(batch.product()), words));
+      JarLabel first =
+          JarLabel.of(
+              run.record(batch), names.of(batch.product()), kitchen.units(), kitchen.link(), words);
+      labels.addAll(first.upTo(batch.jars()));
     }
-    LabelStock stock = LabelStocks.builtIn().forKitchen(run.plan().kitchen());
+    LabelStock stock = LabelStocks.read(household).forKitchen(kitchen);
+    Registration registration = LabelsSheet.registration(kitchen);
     pdf(
         "labels.pdf",
-        LabelsSheet.of(labels, stock, Registration.TRUE, LabelsSheet.Use.USUAL, words, made));
+        LabelsSheet.of(labels, stock, registration, LabelsSheet.Use.USUAL, words, made));
   }
 
   /**
@@ -111,7 +137,8 @@ final class KitSheets {
                         || (own.contains(j.id().lot())
                             && j.standing() instanceof Standing.Planned));
     ShelfSheet shelf = new ShelfSheet(words, names::of);
-    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), made, paper));
+    OffsetDateTime then = made.atStartOfDay().atOffset(ZoneOffset.UTC);
+    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), then, paper));
   }
 
   void day() throws IOException {
@@ -128,11 +155,24 @@ final class KitSheets {
     files.put("records/index.html", printer.html(pages.index(run.batches())));
   }
 
+  /** A picture of each page of the PDFs made before it. */
+  void previews() throws IOException {
+    for (Map.Entry<String, byte[]> file : List.copyOf(files.entrySet())) {
+      if (file.getKey().endsWith(PDF)) {
+        String name = file.getKey().substring(0, file.getKey().length() - PDF.length());
+        Preview.draw(
+            file.getValue(),
+            PREVIEW_DPI,
+            (page, png) -> files.put("preview/" + name + "-" + page + ".png", png));
+      }
+    }
+  }
+
   /** Everything computed, for other programs; names the files made before it. */
   void json() throws IOException {
     List<KitJson.Entry> entries =
         run.batches().stream().map(b -> new KitJson.Entry(b, run.record(b))).toList();
-    files.put("kit.json", KitJson.of(run.plan(), entries, List.copyOf(files.keySet())));
+    files.put("kit.json", KitJson.of(run.plan(), entries, run.days(), List.copyOf(files.keySet())));
   }
 
   private void pdf(String file, Sheet sheet) throws IOException {

@@ -53,7 +53,10 @@ record PlanRun(
   static PlanRun of(Path file, Call call, ProcessTables tables, DayBook book, LotNames names)
       throws IOException, Refused {
     Problems problems = new Problems();
-    Optional<Plan> read = new PlanReader(tables).read(file, kitchenFile(call), problems);
+    Optional<Plan> read =
+        new PlanReader(tables)
+            .read(file, kitchenFile(call), problems)
+            .map(p -> call.value(SheetOptions.LANGUAGE).map(l -> p.in(p.kitchen().in(l))).orElse(p));
     Map<BatchPlan, LotCode> lots = Map.of();
     List<Batch> batches = new ArrayList<>();
     if (read.isPresent() && !read.get().batches().isEmpty()) {
@@ -63,7 +66,8 @@ record PlanRun(
         reckoner.reckon(batch, lots.get(batch), problems).ifPresent(batches::add);
       }
     }
-    DayPlanner planner = new DayPlanner(book);
+    DayPlanner planner =
+        new DayPlanner(book.with(read.map(p -> p.kitchen().times()).orElse(List.of())));
     List<DayPlan> days = planner.plan(batches, call.surroundings().clock().getZone(), problems);
     problems.refuse();
     return new PlanRun(read.orElseThrow(), lots, loads(batches, days), days);

@@ -15,7 +15,7 @@ import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.ProductSearch;
 import jarwright.process.TableRow;
-import jarwright.process.Untested;
+import jarwright.process.UntestedSearch;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
@@ -73,41 +73,75 @@ final class ProcessCommand implements Command {
     String format = oneOf(call, FORMAT, FORMATS).orElse(FORMATS.get(0));
     ProcessBook book = ProcessTables.ofProgram().book();
     ProcessWords words = ProcessWords.of(call.arguments());
-    Filter filter = filter(call, words);
-    List<Product> products = new ArrayList<>(products(call, book, words));
+    Filter filter = filter(call, words, book);
+    ProcessRefusal refusal =
+        new ProcessRefusal(book, new UntestedSearch(UntestedRows.read(), book.products()));
+    List<Product> products = new ArrayList<>(products(call, book, words, refusal));
     List<TableRow> rows = new ArrayList<>();
-    for (Product product : products) {
-      book.rows(product.id()).stream().filter(filter::fits).forEach(rows::add);
+    if (call.has(ALL)) {
+      book.rows().stream().filter(r -> filter.fits(product(book, r), r)).forEach(rows::add);
+    } else {
+      for (Product product : products) {
+        book.rows(product.id()).stream().filter(r -> filter.fits(product, r)).forEach(rows::add);
+      }
     }
-    if (!rows.isEmpty()) {
-      products.removeIf(p -> rows.stream().noneMatch(r -> r.productId().equals(p.id())));
+    if (rows.isEmpty()) {
+      throw refusal.of(asked(call), products);
     }
+    products.removeIf(p -> rows.stream().noneMatch(r -> r.productId().equals(p.id())));
     switch (format) {
       case "csv" -> call.out().print(ProcessListing.csv(rows));
-      case "json" -> call.out().print(ProcessListing.json(rows));
-      default -> print(call, products, rows);
+      case "json" -> call.out().print(ProcessListing.json(rows, altitude(call)));
+      default -> {
+        print(call, products, rows, filter);
+        refusal.caution(call.value(PRODUCT).orElse(words.product())).ifPresent(call.out()::println);
+        call.out().println(Help.CAUTION);
+      }
     }
+  }
+
+  private static Product product(ProcessBook book, TableRow row) {
+    return book.product(row.productId()).orElseThrow();
+  }
+
+  /** All that was asked for, as words. */
+  private static String asked(Call call) {
+    List<String> asked = new ArrayList<>(call.arguments());
+    for (String option : List.of(PRODUCT, METHOD, PACK, JAR)) {
+      call.value(option).ifPresent(asked::add);
+    }
+    return String.join(" ", asked);
   }
 
   /** What a row must be to be shown; an empty wish fits all. */
-  private record Filter(Optional<Pack> pack, Optional<JarSize> jar, List<Method> methods) {
-    boolean fits(TableRow row) {
+  private record Filter(
+      ProcessBook book, Optional<Pack> pack, Optional<JarSize> jar, List<Method> methods) {
+    boolean fits(Product product, TableRow row) {
       return pack.map(row.pack()::covers).orElse(true)
-          && jar.map(j -> row.jar() == j).orElse(true)
+          && jar.map(j -> row.jar() == book.printedFor(product, j)).orElse(true)
           && (methods.isEmpty() || methods.contains(row.method()));
+    }
+
+    /** The jar asked for, where another size's time serves it. */
+    Optional<JarSize> served(Product product) {
+      return jar.filter(j -> book.printedFor(product, j) != j);
     }
   }
 
-  private static Filter filter(Call call, ProcessWords words) throws Usage {
+  private static Filter filter(Call call, ProcessWords words, ProcessBook book) throws Usage {
     Optional<Pack> pack = oneOf(call, PACK, Pack.choices()).flatMap(Pack::named);
     Optional<JarSize> jar = oneOf(call, JAR, JarSize.ids()).flatMap(JarSize::named);
     Optional<Method> method = oneOf(call, METHOD, Method.ids()).flatMap(Method::named);
     return new Filter(
-        pack.or(words::pack), jar.or(words::jar), method.map(List::of).orElse(words.methods()));
+        book,
+        pack.or(words::pack),
+        jar.or(words::jar),
+        method.map(List::of).orElse(words.methods()));
   }
 
-  private static List<Product> products(Call call, ProcessBook book, ProcessWords words)
-      throws Usage, Refused, IOException {
+  private static List<Product> products(
+      Call call, ProcessBook book, ProcessWords words, ProcessRefusal refusal)
+      throws Usage, Refused {
     if (call.has(ALL)) {
       return book.products();
     }
@@ -126,19 +160,11 @@ final class ProcessCommand implements Command {
                                   .map(n -> "; did you mean " + n + "?")
                                   .orElse(""))));
     }
+    refusal.check(asked(call), words.product());
     if (words.product().isEmpty()) {
       throw new Usage("process needs words, as in: jarwright process raw peaches quart; or --all");
     }
     List<Product> found = new ProductSearch(book.products()).find(words.product());
-    Optional<Untested> untested =
-        UntestedRows.read().stream().filter(u -> u.isCalled(words.product())).findFirst();
-    if (untested.isPresent() && found.stream().noneMatch(p -> p.id().equals(words.product()))) {
-      Untested way = untested.get();
-      throw new Refused(
-          Place.wholeFile(words.product()),
-          way.what() + ": no tested process. " + way.why() + " (" + way.source() + ")",
-          "instead: " + way.instead());
-    }
     if (found.isEmpty()) {
       throw new Refused(
           Place.wholeFile(words.product()),
@@ -149,7 +175,8 @@ final class ProcessCommand implements Command {
     return found;
   }
 
-  private static void print(Call call, List<Product> products, List<TableRow> rows)
+  private static void print(
+      Call call, List<Product> products, List<TableRow> rows, Filter filter)
       throws Refused, IOException {
     Optional<Altitude> altitude = altitude(call);
     boolean listed = products.size() > MOST_TABLES;
@@ -157,11 +184,8 @@ final class ProcessCommand implements Command {
       List<TableRow> own = rows.stream().filter(r -> r.productId().equals(product.id())).toList();
       if (listed) {
         call.out().println(product.id() + "  " + product.name());
-      } else if (own.isEmpty()) {
-        call.out()
-            .println(product.name() + ": nothing tested for that; leave pack, jar or method out");
       } else {
-        call.out().println(new ProcessText(product, altitude).text(own));
+        call.out().println(new ProcessText(product, altitude).text(own, filter.served(product)));
       }
     }
     if (altitude.isPresent() && !listed) {
@@ -173,7 +197,6 @@ final class ProcessCommand implements Command {
                     + " than the guide: ask yours.");
       }
     }
-    call.out().println(Help.CAUTION);
   }
 
   /** The option's altitude, else the household's. */

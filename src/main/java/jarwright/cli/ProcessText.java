@@ -4,6 +4,7 @@ import jarwright.process.AcidKind;
 import jarwright.process.AltitudeBand;
 import jarwright.process.Headspace;
 import jarwright.process.HeadspaceRule;
+import jarwright.process.JarSize;
 import jarwright.process.Product;
 import jarwright.process.TableRow;
 import jarwright.process.TestedProcess;
@@ -42,8 +43,12 @@ final class ProcessText {
     this.altitude = altitude;
   }
 
-  /** The lines, each ended. */
-  String text(List<TableRow> rows) {
+  /**
+   * The lines, each ended.
+   *
+   * @param served a jar asked for that takes the time of the rows' size
+   */
+  String text(List<TableRow> rows, Optional<JarSize> served) {
     out.append(product.name()).append("  (").append(product.id()).append(")\n");
     Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables = tables(rows);
     tables.forEach(
@@ -51,6 +56,13 @@ final class ProcessText {
           heading(bands);
           settings.forEach((setting, cells) -> line(setting, bands, cells));
         });
+    served.ifPresent(
+        jar ->
+            out.append("  ")
+                .append(jar)
+                .append(": no time is printed; the ")
+                .append(rows.get(0).jar())
+                .append(" time is used (AIB 539 p. 1-22)\n"));
     product.headspace().cases().forEach(this::headspace);
     if (product.acid().needsChoice()) {
       out.append("  acid in every jar: ")

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.util.Arrays;
 import java.util.List;
@@ -19,6 +20,11 @@ import org.apache.commons.cli.ParseException;
 /** Finds the command, runs it, and words what went wrong. */
 final class Program {
   private static final String NAME = "jarwright";
+  private static final String NO_NAME =
+      "a file cannot have this name on this system; give it a plain one, or set a UTF-8 locale";
+  private static final String NO_MEMORY =
+      "this takes more memory than the program may use; try smaller plans one by one, or more memory"
+          + " with JARWRIGHT_JAVA_OPTS=-Xmx2g";
 
   private final Surroundings surroundings;
 
@@ -69,14 +75,20 @@ final class Program {
       say(e.getMessage());
       return Exit.USAGE;
     } catch (Refused e) {
-      e.problems().forEach(p -> surroundings.err().println(p.text()));
+      e.problems().forEach(p -> surroundings.err().println(plain(p.text())));
       return Exit.REFUSED;
     } catch (PrintFault e) {
       return fault(e.getMessage(), Exit.REFUSED, e, verbose);
+    } catch (InvalidPathException e) {
+      return fault(e.getInput() + ": " + NO_NAME, Exit.FILE, e, verbose);
     } catch (UncheckedIOException e) {
       return fault(worded(e.getCause()), Exit.FILE, e, verbose);
     } catch (IOException e) {
       return fault(worded(e), Exit.FILE, e, verbose);
+    } catch (StackOverflowError e) {
+      return fault("the input is nested too deeply to be read", Exit.REFUSED, e, verbose);
+    } catch (OutOfMemoryError e) {
+      return fault(NO_MEMORY, Exit.REFUSED, e, verbose);
     } catch (RuntimeException e) {
       String own = "this is a fault of the program, not of your input: " + e.getMessage();
       return fault(own + " (--verbose shows where)", Exit.REFUSED, e, verbose);
@@ -93,7 +105,12 @@ final class Program {
   }
 
   private void say(String message) {
-    surroundings.err().println(NAME + ": " + message);
+    surroundings.err().println(NAME + ": " + plain(message));
+  }
+
+  /** What came in may hold characters that a terminal takes for orders. */
+  private static String plain(String message) {
+    return message.replaceAll("[\\p{Cntrl}&&[^\\n]]+", " ");
   }
 
   /** What a file system says in its own short way, as a sentence. */

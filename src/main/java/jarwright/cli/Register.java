@@ -46,6 +46,11 @@ final class Register {
     return lots;
   }
 
+  /** What the household has recorded up to now. */
+  Pantry pantry() {
+    return pantry;
+  }
+
   /** The household's jars as they will be once the plans are registered. */
   Pantry with(List<PlanRun> runs) {
     List<LedgerEvent> after = new ArrayList<>(events);
@@ -67,7 +72,9 @@ final class Register {
       run.batches().forEach(b -> records.add(run.record(b)));
     }
     try (HouseholdFolder.Registration registration = house.register()) {
-      registration.write(records, lot -> pantry.lot(lot).map(Lot::isFrozen).orElse(false));
+      // Jars may have been sealed since this run began.
+      Pantry now = ledger.read().pantry();
+      registration.write(records, lot -> now.lot(lot).map(Lot::isFrozen).orElse(false));
       ledger.append(current -> entries(runs, current));
     }
   }

@@ -33,6 +33,7 @@ final class BoilingWaterSections {
         "canner.cover",
         words.figure(style -> WaterOverLids.of(batch.process()).text(style, Rounding.UP)));
     steps.act("canner.lid");
+    steps.act("canner.heat");
     steps.act("canner.boil");
     return steps.build();
   }
@@ -49,6 +50,7 @@ final class BoilingWaterSections {
             words.caution("clock.start.boiling-water")));
     steps.await("clock.keep");
     steps.await("clock.top-up");
+    steps.act("clock.off");
     return steps.build();
   }
 

@@ -17,8 +17,8 @@ import java.util.function.UnaryOperator;
 public final class DaySheet {
   private static final String TEMPLATE = "day.ftl";
 
-  /** Minutes that one side of paper shows well. */
-  private static final int LONGEST_SIDE = 600;
+  /** Minutes that one side of paper shows so large that a block of four has its words. */
+  private static final int LONGEST_SIDE = 430;
 
   private final Wording words;
   private final Function<Product, String> productName;

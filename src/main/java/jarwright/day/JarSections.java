@@ -87,6 +87,7 @@ final class JarSections {
     steps.act("next-day.tap");
     steps.act("next-day.look");
     steps.act("next-day.wash");
+    steps.act("next-day.label");
     steps.act("next-day.store");
     steps.record("next-day.record", List.of("sealed", "unsealed", "low", "by"));
     return steps.build();

@@ -52,6 +52,7 @@ final class PressureSections {
             canner.loads(),
             words.caution("clock.start." + batch.method())));
     steps.await("clock.hold." + batch.method());
+    steps.act("clock.off");
     return steps.build();
   }
 

@@ -49,6 +49,24 @@ public enum TaskKind {
     return this == PROCESS || this == VENT || this == STERILISE_JARS;
   }
 
+  /** Whether its length is a matter of the household's hands and stove, so that it may be told. */
+  public boolean isHandWork() {
+    return switch (this) {
+      case WASH, PREPARE, HEAT_JARS, HEAT_LIQUID, COOK, FILL, LOAD, UNLOAD, REFILL -> true;
+      case PREHEAT,
+          STERILISE_JARS,
+          COME_TO_BOIL,
+          COME_TO_STEAM,
+          VENT,
+          COME_TO_PRESSURE,
+          PROCESS,
+          REST,
+          COOL_DOWN,
+          LID_WAIT ->
+          false;
+    };
+  }
+
   /** As data files and other programs write it. */
   public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -1,5 +1,6 @@
 package jarwright.day;
 
+import jarwright.plan.OwnTime;
 import jarwright.process.Product;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Rounding;
@@ -67,11 +68,39 @@ public final class TaskTimes {
     }
   }
 
-  /** The same with the household's own figures, which go before equally near ones. */
-  public TaskTimes with(List<Row> own) {
-    List<Row> all = new ArrayList<>(rows);
-    all.addAll(own);
-    return new TaskTimes(all);
+  /**
+   * The same with the household's own figures, which go before equally near ones. How many hands
+   * can share the work, and what it goes by, stays as it was.
+   *
+   * @throws IllegalArgumentException for work whose length is no matter of these figures
+   */
+  public TaskTimes with(List<OwnTime> own) {
+    TaskTimes all = this;
+    for (OwnTime time : own) {
+      List<Row> more = new ArrayList<>(all.rows);
+      more.add(all.own(time));
+      all = new TaskTimes(more);
+    }
+    return all;
+  }
+
+  private Row own(OwnTime time) {
+    String of = time.of().orElse(ALL);
+    Row base =
+        rows.stream()
+            .filter(r -> r.kind().id().equals(time.task()))
+            .filter(r -> r.of().equals(of) || r.of().equals(ALL))
+            .reduce((a, b) -> b.of().equals(of) ? b : a)
+            .orElseThrow(() -> new IllegalArgumentException("no figure for " + time.task()));
+    Span none = new Span(Fraction.ZERO, Fraction.ZERO);
+    return new Row(
+        base.kind(),
+        of,
+        new Span(time.fixed().least(), time.fixed().most()),
+        time.each().map(e -> new Span(e.least(), e.most())).orElse(none),
+        base.by(),
+        base.hands(),
+        base.pots());
   }
 
   /**

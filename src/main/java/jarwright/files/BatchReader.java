@@ -70,7 +70,7 @@ final class BatchReader {
   Optional<BatchPlan> read(
       Written.Keys written, String plan, int position, Map<String, Place> kitchen)
       throws IOException, Refused {
-    int before = problems.list().size();
+    int before = problems.count();
     Fields fields = new Fields(written, "a batch", KEYS, OF_THE_KITCHEN, problems);
     fields.require(PRODUCT, "write product: and what it is, as plums-halved-or-whole");
     fields.require("jar", "write jar: pint or jar: quart");
@@ -101,7 +101,7 @@ final class BatchReader {
             fields.text("shelf").orElse(""),
             fields.text("lids").orElse(""),
             fields.text("note").orElse(""));
-    boolean misread = problems.list().size() > before;
+    boolean misread = problems.count() > before;
     if (misread || product.isEmpty() || jar.isEmpty() || amount.isEmpty() || date.isEmpty()) {
       return Optional.empty();
     }

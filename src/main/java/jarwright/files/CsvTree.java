@@ -24,6 +24,10 @@ import org.apache.commons.csv.CSVRecord;
 final class CsvTree {
   private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
+  private static final int KEYS_SHOWN = 5;
+
+  private static final int MOST_ROWS = 50_000;
+
   /** A first line by which some spreadsheets name the separator. */
   private static final Pattern HINT = Pattern.compile("sep=[,;\t]");
 
@@ -52,7 +56,7 @@ final class CsvTree {
    * @param known the keys a header may have
    * @param elsewhere remedies for keys that no row has
    * @param problems gets what is wrong with header and form of rows
-   * @throws Refused where the file cannot be cut into cells at all
+   * @throws Refused where the file cannot be cut into cells at all, or into far too many
    */
   static Written.Items read(
       TextFile file, List<String> known, Map<String, String> elsewhere, Problems problems)
@@ -102,12 +106,20 @@ final class CsvTree {
     try (CSVParser parser = CSVParser.parse(new StringReader(file.text()), form)) {
       List<String> header = List.of();
       for (CSVRecord written : parser) {
+        if (problems.isFull()) {
+          break;
+        }
         Cells cells = new Cells(written);
         line = Math.toIntExact(parser.getCurrentLineNumber()) + 1;
         if (hint || written.toList().stream().allMatch(String::isBlank)) {
           hint = false;
         } else if (header.isEmpty()) {
           header = header(cells);
+        } else if (rows.size() == MOST_ROWS) {
+          throw new Refused(
+              cells.place(0),
+              "the table has more than " + MOST_ROWS + " rows",
+              "divide it into several files");
         } else {
           rows.add(row(header, cells));
         }
@@ -126,10 +138,14 @@ final class CsvTree {
     if (cells.written.stream().noneMatch(cell -> known.contains(key(cell)))) {
       throw new Refused(
           cells.place(0),
-          "this line has none of the plan's keys",
-          "begin the table with a line of keys, as product, pack, jar, jars, date");
+          "this line has none of the keys that are asked for",
+          "begin the table with a line of keys, as "
+              + String.join(", ", known.subList(0, Math.min(KEYS_SHOWN, known.size()))));
     }
     for (int i = 0; i < cells.size(); i++) {
+      if (problems.isFull()) {
+        break;
+      }
       String key = key(cells.get(i));
       if (!key.isEmpty() && !known.contains(key)) {
         problems.add(

@@ -3,7 +3,9 @@ package jarwright.files;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import jarwright.day.DayPlan;
+import jarwright.day.Notice;
 import jarwright.day.PlannedLoad;
+import jarwright.day.Rush;
 import jarwright.day.Task;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -53,6 +55,38 @@ public final class DayJson {
       task(out, day, task);
     }
     out.writeEndArray();
+    out.writeArrayFieldStart("rushes");
+    for (Rush rush : day.rushes()) {
+      rush(out, day, rush);
+    }
+    out.writeEndArray();
+    out.writeArrayFieldStart("notices");
+    for (Notice notice : day.notices()) {
+      notice(out, notice);
+    }
+    out.writeEndArray();
+    out.writeEndObject();
+  }
+
+  private static void rush(JsonGenerator out, DayPlan day, Rush rush) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("start", clock(day.at(rush.start())));
+    out.writeStringField("end", clock(day.at(rush.end())));
+    out.writeNumberField("pairs_of_hands", rush.pairs());
+    out.writeEndObject();
+  }
+
+  private static void notice(JsonGenerator out, Notice notice) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("kind", notice.kind().id());
+    if (notice.lot().isPresent()) {
+      out.writeStringField("lot", notice.lot().get().toString());
+    }
+    out.writeArrayFieldStart("details");
+    for (Object detail : notice.details()) {
+      out.writeString(detail.toString());
+    }
+    out.writeEndArray();
     out.writeEndObject();
   }
 
@@ -63,8 +97,12 @@ public final class DayJson {
     out.writeNumberField("jars", load.load().jars());
     out.writeNumberField("jars_of_water", load.load().waterJars());
     out.writeStringField("canner", load.load().batch().canner().name());
+    out.writeBooleanField("below_minimum", load.load().belowMinimum());
+    out.writeFieldName("water");
+    WaterJson.write(out, load.load().water());
     out.writeStringField("out", clock(load.out()));
     out.writeStringField("test_seals_from", clock(load.testFrom()));
+    out.writeStringField("test_seals_by", clock(load.testBy()));
     out.writeEndObject();
   }
 

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  * and read as if it were not there.
  */
 final class Fields {
-  private static final int LONGEST = 200;
+  private static final int LONGEST = OneLine.LONGEST;
   private static final int LONGEST_SHOWN = 40;
   private static final Pattern NUMBER_ALONE = Pattern.compile("-?[0-9][0-9.,/ -]*");
   private static final List<String> YES = List.of("yes", "y", "true", "on");
@@ -43,7 +43,7 @@ final class Fields {
     keys.entries()
         .forEach(
             (key, entry) -> {
-              if (!known.contains(key)) {
+              if (!known.contains(key) && !problems.isFull()) {
                 problems.add(
                     entry.place(),
                     what + " has no key \"" + shown(key) + "\"",
@@ -114,26 +114,12 @@ final class Fields {
 
   /** Free text in one line. */
   Optional<String> text(String key) {
-    Optional<String> line =
-        value(key).map(t -> t.text().strip().replaceAll("[\\s\\u0085\\u2028\\u2029]+", " "));
-    if (line.isPresent() && !isPrintable(line.get())) {
+    Optional<String> line = value(key).map(t -> OneLine.of(t.text()));
+    if (line.isPresent() && !OneLine.isPrintable(line.get())) {
       problem(key, "holds a character that cannot be printed", "write plain text");
       return Optional.empty();
     }
     return line;
-  }
-
-  static boolean isPrintable(String text) {
-    return text.codePoints().allMatch(Fields::isPrintable);
-  }
-
-  private static boolean isPrintable(int codePoint) {
-    int type = Character.getType(codePoint);
-    return type != Character.CONTROL
-        && type != Character.FORMAT
-        && type != Character.SURROGATE
-        && type != Character.PRIVATE_USE
-        && type != Character.UNASSIGNED;
   }
 
   /** A word in the form that fixed words are compared in: small, single hyphens for gaps. */

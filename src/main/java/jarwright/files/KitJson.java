@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import jarwright.batch.Batch;
 import jarwright.batch.BatchRecord;
+import jarwright.day.DayPlan;
 import jarwright.plan.Kitchen;
 import jarwright.plan.Plan;
 import java.io.ByteArrayOutputStream;
@@ -33,9 +34,11 @@ public final class KitJson {
   /**
    * The file's content, UTF-8.
    *
+   * @param days the plan's days by the clock
    * @param files the names of the kit's other files, in order
    */
-  public static byte[] of(Plan plan, List<Entry> batches, Collection<String> files)
+  public static byte[] of(
+      Plan plan, List<Entry> batches, List<DayPlan> days, Collection<String> files)
       throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DefaultIndenter lines = new DefaultIndenter("  ", "\n");
@@ -43,13 +46,14 @@ public final class KitJson {
     printer.indentObjectsWith(lines);
     try (JsonGenerator out = new JsonFactory().createGenerator(bytes)) {
       out.setPrettyPrinter(printer);
-      new KitJson(out).write(plan, batches, files);
+      new KitJson(out).write(plan, batches, days, files);
       out.writeRaw('\n');
     }
     return bytes.toByteArray();
   }
 
-  private void write(Plan plan, List<Entry> batches, Collection<String> files) throws IOException {
+  private void write(Plan plan, List<Entry> batches, List<DayPlan> days, Collection<String> files)
+      throws IOException {
     out.writeStartObject();
     out.writeStringField("format", "jarwright-kit");
     out.writeNumberField("version", VERSION);
@@ -60,6 +64,8 @@ public final class KitJson {
       new KitJsonBatch(out, entry.batch(), entry.record()).write();
     }
     out.writeEndArray();
+    out.writeFieldName("days");
+    DayJson.write(out, days);
     out.writeArrayFieldStart("files");
     for (String file : files) {
       out.writeString(file);

@@ -1,9 +1,11 @@
 package jarwright.files;
 
 import jarwright.lot.UseBy;
+import jarwright.page.Language;
 import jarwright.page.Registration;
 import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
+import jarwright.plan.OwnTime;
 import jarwright.plan.Paper;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
@@ -39,9 +41,10 @@ final class KitchenReader {
           "months-to-use-by",
           "use-by-note",
           "burners",
-          "zone");
+          "zone",
+          "times");
   static final String ALTITUDE = "altitude";
-  private static final List<String> LANGUAGES = List.of("en", "es");
+  private static final String TIMES = "times";
   private static final int MOST_BURNERS = 12;
   private static final Altitude LOWEST = Altitude.metres(-450);
   private static final Altitude HIGHEST = Altitude.metres(6_000);
@@ -68,10 +71,11 @@ final class KitchenReader {
     String household = fields.text("household").orElse("");
     Paper paper = fields.word("paper", Paper::named, Paper.ids()).orElse(Paper.LETTER);
     Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
-    String language = fields.word("language", Optional::of, LANGUAGES).orElse(LANGUAGES.get(0));
-    int before = problems.list().size();
+    String language =
+        fields.word("language", Optional::of, Language.tags()).orElse(Language.ENGLISH.tag());
+    int before = problems.count();
     List<Canner> canners = canners();
-    boolean misread = problems.list().size() > before;
+    boolean misread = problems.count() > before;
     Optional<String> stock = fields.plainWord("label-stock");
     Length right = offset("sheet-offset-right");
     Length down = offset("sheet-offset-down");
@@ -80,6 +84,7 @@ final class KitchenReader {
     int months = months();
     OptionalInt burners = fields.count("burners", 1, MOST_BURNERS);
     Optional<ZoneId> zone = zone();
+    List<OwnTime> times = times();
     if (misread) {
       return Optional.empty();
     }
@@ -87,7 +92,7 @@ final class KitchenReader {
         height ->
             new Kitchen(
                 household, height, paper, units, language, canners, stock, right, down, scale, link,
-                months, burners, zone));
+                months, burners, zone, times));
   }
 
   private Optional<Altitude> altitude() {
@@ -119,6 +124,9 @@ final class KitchenReader {
       return canners;
     }
     for (Written item : list.items()) {
+      if (problems.isFull()) {
+        break;
+      }
       if (item instanceof Written.Keys keys) {
         Optional<Canner> canner = new CannerReader(keys, problems).read();
         canner.ifPresent(c -> add(canners, c, keys));
@@ -205,6 +213,24 @@ final class KitchenReader {
           "write " + UseBy.USUAL_MONTHS + " or fewer, or add use-by-note: with your reason");
     }
     return months;
+  }
+
+  private List<OwnTime> times() {
+    List<OwnTime> times = new ArrayList<>();
+    Optional<Written> written = fields.written(TIMES);
+    if (written.isPresent() && !(written.get() instanceof Written.Items)) {
+      fields.problem(TIMES, "takes a list", "begin each time with - task:");
+    }
+    if (written.isPresent() && written.get() instanceof Written.Items list) {
+      for (Written item : list.items()) {
+        if (item instanceof Written.Keys keys) {
+          new OwnTimeReader(keys, problems).read().ifPresent(times::add);
+        } else {
+          problems.add(item.place(), "a time has keys", "write - task: and below it minutes:");
+        }
+      }
+    }
+    return times;
   }
 
   private Optional<ZoneId> zone() {

@@ -17,6 +17,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The label stocks there are: the program's own and those that the household has measured. */
 public final class LabelStocks {
@@ -104,6 +105,12 @@ public final class LabelStocks {
    * @throws Refused where the kitchen names one that there is not
    */
   public LabelStock forKitchen(Kitchen kitchen) throws Refused {
-    return named(kitchen.labelStock().orElse(USUAL.get(kitchen.paper())));
+    Optional<String> own = kitchen.labelStock();
+    return own.isPresent() ? named(own.get()) : usual(kitchen.paper());
+  }
+
+  /** The stock that is used where none is named. */
+  public LabelStock usual(Paper paper) throws Refused {
+    return named(USUAL.get(paper));
   }
 }

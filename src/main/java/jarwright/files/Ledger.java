@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
@@ -78,6 +80,11 @@ public final class Ledger {
         number = event.number();
         taker.accept(event);
       }
+    } catch (UncheckedIOException e) {
+      if (e.getCause() instanceof CSVException) {
+        throw unknown(number + 2, "the line cannot be cut into cells");
+      }
+      throw e.getCause();
     }
   }
 
@@ -85,11 +92,15 @@ public final class Ledger {
     try {
       return text.read(line);
     } catch (IllegalArgumentException e) {
-      throw new Refused(
-          new Place(file.getFileName().toString(), (int) lineNumber, 0, ""),
-          e.getMessage(),
-          "the line is whole, so it was written by another version of jarwright: use that one");
+      throw unknown(lineNumber, e.getMessage());
     }
+  }
+
+  private Refused unknown(long lineNumber, String what) {
+    return new Refused(
+        new Place(file.getFileName().toString(), (int) lineNumber, 0, ""),
+        what,
+        "the line is whole, so it was written by another version of jarwright: use that one");
   }
 
   /** All events, in order. */

@@ -39,6 +39,11 @@ public final class LedgerFile {
     List<Entry> entries(Pantry pantry) throws Refused;
   }
 
+  /** The same, from the single events. */
+  public interface Correction {
+    List<Entry> entries(List<LedgerEvent> events) throws Refused;
+  }
+
   LedgerFile(Path folder, Opener opener) {
     this.folder = folder;
     this.file = folder.resolve(NAME);
@@ -101,11 +106,29 @@ public final class LedgerFile {
    * @throws IOException where nothing was recorded; the message says why in plain words
    */
   public Appended append(Decision decision) throws IOException, Refused {
+    return decided(ledger -> decision.entries(ledger.pantry()));
+  }
+
+  /**
+   * The same for what hangs on single events of the ledger, such as taking one back.
+   *
+   * @throws Refused where the ledger cannot be read or the correction refuses
+   * @throws IOException where nothing was recorded; the message says why in plain words
+   */
+  public Appended correct(Correction correction) throws IOException, Refused {
+    return decided(ledger -> correction.entries(ledger.events()));
+  }
+
+  private interface Sight {
+    List<Entry> entries(Ledger ledger) throws IOException, Refused;
+  }
+
+  private Appended decided(Sight sight) throws IOException, Refused {
     return locked(
         () -> {
           List<String> remarks = new ArrayList<>();
           Ledger ledger = new Ledger(file, mender.mend(remarks), remarks);
-          return new Appended(write(decision.entries(ledger.pantry()), remarks), remarks);
+          return new Appended(write(sight.entries(ledger), remarks), remarks);
         });
   }
 

@@ -128,6 +128,9 @@ final class LedgerScan {
       }
       return Optional.of(refused(line, "the line was edited, or one before it is gone", RESTORE));
     }
+    if (number != last + 1) {
+      throw refused(line, "event " + number + " follows event " + last, RESTORE);
+    }
     check = stated;
     last = number;
     if (has(line, UNDONE)) {

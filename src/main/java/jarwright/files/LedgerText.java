@@ -27,6 +27,8 @@ final class LedgerText {
   /** The same few lots come again and again. */
   private final Map<String, LotCode> lots = new HashMap<>();
 
+  private final WrittenTime times = new WrittenTime();
+
   static String write(LedgerEvent event) {
     return FORMAT.format(
         event.number(),
@@ -62,9 +64,9 @@ final class LedgerText {
     return new LedgerEvent(Long.parseLong(line.get(0)), entry);
   }
 
-  private static OffsetDateTime time(String text) {
+  private OffsetDateTime time(String text) {
     try {
-      return OffsetDateTime.parse(text);
+      return times.read(text);
     } catch (DateTimeException e) {
       throw new IllegalArgumentException("\"" + text + "\" is no time", e);
     }

@@ -32,7 +32,7 @@ final class LoadRows {
           "half-lost",
           "unfilled");
   private static final List<String> LISTS = List.of("unsealed", "some-lost", "half-lost");
-  private static final int MOST_RESTARTS = 20;
+  static final int MOST_RESTARTS = 20;
   private static final String OR_NOBODY = ", or ? if nobody knows";
 
   private final OutcomeReader.Key key;
@@ -65,7 +65,7 @@ final class LoadRows {
    * @param required empty where the lot is not known, which is told later
    */
   Optional<LoadReport> report(Optional<Required> required, ZoneId zone) {
-    int before = problems.list().size();
+    int before = problems.count();
     if (ofLoad.isEmpty()) {
       problems.add(
           ofJars.get(0).place(),
@@ -83,7 +83,7 @@ final class LoadRows {
     JarRows jars = jars(load, words);
     JarNumbers unfilled = words.jars("unfilled").orElse(JarNumbers.NONE);
     String note = load.has("jar") ? "" : load.text("note").orElse("");
-    return problems.list().size() > before
+    return problems.count() > before
         ? Optional.empty()
         : Optional.of(
             new LoadReport(

@@ -24,7 +24,7 @@ final class MethodWord {
     }
     for (Untested untested : UntestedRows.read()) {
       if (untested.isCalled(word.get())) {
-        fields.problem(key, untested.what() + ": " + untested.why(), untested.instead());
+        fields.problem(key, untested.what() + ": " + untested.why(), untested.remedy());
         return Optional.empty();
       }
     }

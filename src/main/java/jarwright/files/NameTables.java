@@ -1,5 +1,6 @@
 package jarwright.files;
 
+import jarwright.page.Language;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import java.io.IOException;
@@ -26,12 +27,12 @@ public final class NameTables {
    * @throws Refused with every fault of the table
    */
   public static Map<String, String> ingredients(String language) throws IOException, Refused {
-    return read("ingredients_", language, List.of("en", language));
+    return read("ingredients_", language, List.of(Language.ENGLISH.tag(), language));
   }
 
   private static Map<String, String> read(String start, String language, List<String> columns)
       throws IOException, Refused {
-    if (language.equals("en")) {
+    if (Language.isOfTables(language)) {
       return Map.of();
     }
     String file = start + language + ".csv";

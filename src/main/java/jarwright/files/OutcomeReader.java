@@ -81,21 +81,30 @@ public final class OutcomeReader {
    */
   public static List<LoadReport> read(Path file, Pantry pantry, ZoneId zone)
       throws IOException, Refused {
-    return new OutcomeReader(pantry, zone).reports(TextFile.read(file));
+    OutcomeReader reader = new OutcomeReader(pantry, zone);
+    return reader.reports(CsvTree.read(TextFile.read(file), COLUMNS, Map.of(), reader.problems));
   }
 
-  private List<LoadReport> reports(TextFile file) throws Refused {
+  /** Reads rows that have the columns of a day's file, wherever they come from. */
+  static List<LoadReport> read(Written.Items rows, Pantry pantry, ZoneId zone) throws Refused {
+    return new OutcomeReader(pantry, zone).reports(rows);
+  }
+
+  private List<LoadReport> reports(Written.Items rows) throws Refused {
     Optional<Key> above = Optional.empty();
-    for (Written row : CsvTree.read(file, COLUMNS, Map.of(), problems).items()) {
+    for (Written row : rows.items()) {
+      if (problems.isFull()) {
+        break;
+      }
       Fields fields = new Fields((Written.Keys) row, "a row", COLUMNS, Map.of(), problems);
       Optional<Key> key = key(fields, above);
       key.ifPresent(k -> loads.computeIfAbsent(k, x -> new LoadRows(k, problems)).add(fields));
       above = key;
     }
     List<LoadReport> reports = new ArrayList<>();
-    loads.forEach((key, rows) -> rows.report(required(key.lot()), zone).ifPresent(reports::add));
+    loads.forEach((key, load) -> load.report(required(key.lot()), zone).ifPresent(reports::add));
     if (loads.isEmpty() && problems.isEmpty()) {
-      problems.add(file.at(1, 1), "there is no row below the header", "write a row for each load");
+      problems.add(rows.place(), "there is no row below the header", "write a row for each load");
     }
     problems.refuse();
     return reports;

@@ -2,7 +2,9 @@ package jarwright.files;
 
 import jarwright.plan.BatchPlan;
 import jarwright.plan.Kitchen;
+import jarwright.plan.OwnTime;
 import jarwright.plan.Plan;
+import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
@@ -16,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Reads a plan, YAML or CSV, with the kitchen it is for. Everything wrong is collected and told
@@ -71,8 +74,28 @@ public final class PlanReader {
     own.ifPresent(k -> kitchen.putAll(k.entries()));
     Place place = own.map(Written.Keys::place).orElse(household);
     Optional<Kitchen> read = new KitchenReader(new Written.Keys(place, kitchen), problems).read();
+    for (OwnTime time : read.map(Kitchen::times).orElse(List.of())) {
+      checkProduct(time, problems);
+    }
     List<BatchPlan> batches = batches(top, plan, placesOf(kitchen), problems);
     return read.map(k -> new Plan(stem(plan), k, batches));
+  }
+
+  private void checkProduct(OwnTime time, Problems problems) throws IOException, Refused {
+    List<String> known =
+        tables.book().products().stream()
+            .flatMap(p -> Stream.of(p.id(), p.category()))
+            .distinct()
+            .toList();
+    if (time.of().isPresent() && !known.contains(time.of().get())) {
+      String word = time.of().get();
+      problems.add(
+          time.where(),
+          "of: there is no product or kind of products \"" + Fields.shown(word) + "\"",
+          Nearest.to(word, known)
+              .map(k -> "did you mean " + k + "?")
+              .orElse("leave of: out to mean all products"));
+    }
   }
 
   /**
@@ -166,7 +189,7 @@ public final class PlanReader {
     }
     BatchReader reader = new BatchReader(new ProductFinder(tables, productsIn(list)), problems);
     String name = String.valueOf(plan.getFileName());
-    if (name.length() > LONGEST_NAME || !Fields.isPrintable(name)) {
+    if (name.length() > LONGEST_NAME || !OneLine.isPrintable(name)) {
       problems.add(
           Place.wholeFile(Fields.shown(name)),
           "the plan's file name is too long, or has characters that cannot be printed",

@@ -5,6 +5,7 @@ import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.ProductSearch;
 import jarwright.process.Untested;
+import jarwright.process.UntestedSearch;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -40,12 +41,12 @@ final class ProductFinder {
   }
 
   private void tell(Fields batch, String key, String word) throws IOException, Refused {
-    for (Untested untested : UntestedRows.read()) {
-      if (untested.isCalled(word)) {
-        batch.problem(
-            key, untested.what() + " has no tested process: " + untested.why(), untested.instead());
-        return;
-      }
+    UntestedSearch search = new UntestedSearch(UntestedRows.read(), tables.book().products());
+    Optional<Untested> untested = search.isProduct(word) ? Optional.empty() : search.find(word);
+    if (untested.isPresent()) {
+      Untested way = untested.get();
+      batch.problem(key, "no tested process for " + way.what() + ": " + way.why(), way.remedy());
+      return;
     }
     List<String> near = near(word);
     batch.problem(

@@ -35,12 +35,26 @@ final class RecordWords {
         .flatMap(
             text -> {
               try {
-                return Optional.of(reader.apply(text));
+                return Optional.of(reader.apply(restored(text)));
               } catch (IllegalArgumentException e) {
                 fields.problem(key, e.getMessage(), remedy);
                 return Optional.empty();
               }
             });
+  }
+
+  /** Free text as it was before {@link Cell} made it harmless for a spreadsheet. */
+  Optional<String> text(String key) {
+    return fields.text(key).map(RecordWords::restored);
+  }
+
+  /** A person may well write a backslash that stands for nothing. */
+  private static String restored(String cell) {
+    try {
+      return Cell.in(cell);
+    } catch (IllegalArgumentException e) {
+      return cell;
+    }
   }
 
   Optional<LotCode> lot(String key) {

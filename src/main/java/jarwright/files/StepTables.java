@@ -1,5 +1,6 @@
 package jarwright.files;
 
+import jarwright.page.Language;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import jarwright.process.Pack;
@@ -42,7 +43,7 @@ public final class StepTables {
 
   /** The table of a chapter of the guide. */
   static String file(int guide, String language) {
-    return "steps-" + guide + (language.equals("en") ? "" : "_" + language) + ".csv";
+    return "steps-" + guide + (Language.isOfTables(language) ? "" : "_" + language) + ".csv";
   }
 
   /** Every step of a table, for those who want to look through all. */

@@ -42,12 +42,16 @@ final class TableText {
     List<Integer> numbers = new ArrayList<>();
     StringBuilder kept = new StringBuilder();
     int number = 0;
+    int comma = -1;
     for (int from = 0, to; from < text.length(); from = to + 1) {
       to = text.indexOf('\n', from);
       to = to < 0 ? text.length() : to;
       number++;
-      int comma = text.indexOf(',', from);
-      if (number == 1 || wanted.test(text.substring(from, comma < 0 || comma > to ? to : comma))) {
+      if (comma < from) {
+        comma = text.indexOf(',', from);
+        comma = comma < 0 ? text.length() : comma;
+      }
+      if (number == 1 || wanted.test(text.substring(from, Math.min(comma, to)))) {
         numbers.add(number);
         kept.append(text, from, to).append('\n');
       }
@@ -92,6 +96,9 @@ final class TableText {
   <T> List<T> read(Function<Row, T> reader) {
     List<T> read = new ArrayList<>();
     for (Row row : rows) {
+      if (faults.isFull()) {
+        break;
+      }
       try {
         read.add(reader.apply(row));
       } catch (IllegalArgumentException e) {

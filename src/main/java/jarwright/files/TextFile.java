@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 
 /** A text file that a person wrote, read whole once it is known to be one. */
 final class TextFile {
-  /** More than this is no plan; no byte beyond it is read. */
+  /** More than this nobody writes by hand; no byte beyond it is read. */
   static final int MOST_BYTES = 1_000_000;
 
   private static final Pattern LINE_END = Pattern.compile("\r\n|[\r\n]");
@@ -83,11 +83,11 @@ final class TextFile {
   static TextFile of(String name, byte[] bytes) throws Refused {
     refuseOtherKinds(name, bytes);
     if (bytes.length > MOST_BYTES) {
-      throw whole(name, "the file is larger than a plan can be", "a plan has 1 MB at most");
+      throw whole(name, "the file is larger than 1 MB", "part it into several");
     }
     String text = decode(name, bytes);
     if (text.isBlank()) {
-      throw whole(name, "the file is empty", "write a plan with kitchen: and batches:");
+      throw whole(name, "the file is empty", "write a plan in it, or the rows of a table");
     }
     TextFile file = new TextFile(name, text);
     file.refuseControlCharacters();

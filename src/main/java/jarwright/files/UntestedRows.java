@@ -12,7 +12,7 @@ import java.util.Set;
 /** Reads refusals.csv: what has no tested process, and what to do instead. */
 public final class UntestedRows {
   static final String FILE = "refusals.csv";
-  static final List<String> COLUMNS = List.of("words", "what", "why", "instead", "source");
+  static final List<String> COLUMNS = List.of("words", "what", "why", "instead", "tested", "source");
 
   private UntestedRows() {}
 
@@ -52,6 +52,7 @@ public final class UntestedRows {
         row.get("what"),
         row.get("why"),
         row.get("instead"),
+        row.get("tested").isEmpty() ? List.of() : List.of(row.get("tested").split("\\|", -1)),
         new Source(row.get("source")));
   }
 

@@ -1,17 +1,21 @@
 package jarwright.label;
 
-import jarwright.batch.Batch;
+import jarwright.batch.BatchRecord;
 import jarwright.lot.JarId;
+import jarwright.lot.LotCode;
 import jarwright.lot.UseBy;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
+import jarwright.pantry.LotFacts;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
+import jarwright.quantity.Units;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What one jar's label says. A jar from elsewhere needs its name, number and use-by alone.
@@ -46,31 +50,49 @@ public record JarLabel(
   }
 
   /**
-   * The label of a batch's jar for the shelf.
+   * The label of a lot's first jar for the shelf, from its record as planned.
    *
-   * @param number from 1
    * @param product its name in the language of {@code words}
+   * @param link base address for the QR code; empty for plain words
    */
-  public static JarLabel of(Batch batch, int number, String product, Wording words) {
+  public static JarLabel of(
+      BatchRecord record, String product, Units units, Optional<String> link, Wording words) {
     return new JarLabel(
-        batch.lot().jar(number),
+        record.lot().jar(1),
         product,
-        Optional.of(batch.lot().packed()),
-        batch.useBy(),
-        facts(batch, words),
-        coded(batch, product, words),
-        batch.kitchen().link(),
+        Optional.of(record.days().packed()),
+        new UseBy(record.days().useBy()),
+        facts(record, UnitWords.style(units, words), words),
+        coded(record, product, words),
+        link,
         Optional.empty());
   }
 
-  /** The labels of all jars made ready for a batch, in their order. */
-  public static List<JarLabel> all(Batch batch, String product, Wording words) {
-    JarLabel first = of(batch, 1, product, words);
-    List<JarLabel> all = new ArrayList<>(batch.jars());
-    for (int number = 1; number <= batch.jars(); number++) {
-      all.add(first.of(number));
-    }
-    return all;
+  /**
+   * The label of the first jar of a lot from an old list, of which little is known.
+   *
+   * @throws IllegalArgumentException where nobody knows its use-by date
+   */
+  public static JarLabel of(LotCode lot, LotFacts facts, String product, Optional<String> link) {
+    UseBy useBy =
+        facts
+            .useBy()
+            .map(UseBy::new)
+            .orElseThrow(() -> new IllegalArgumentException("a label needs a use-by date"));
+    return new JarLabel(
+        lot.jar(1),
+        product,
+        facts.packed(),
+        useBy,
+        List.of(),
+        List.of(product),
+        link,
+        Optional.empty());
+  }
+
+  /** The labels of the lot's first jars, in their order. */
+  public List<JarLabel> upTo(int jars) {
+    return IntStream.rangeClosed(1, jars).mapToObj(this::of).toList();
   }
 
   /** The same label for another jar of the lot. */
@@ -89,22 +111,22 @@ public record JarLabel(
     return new JarLabel(jar, product, packed, new UseBy(by), facts, coded, link, Optional.of(days));
   }
 
-  private static List<String> facts(Batch batch, Wording words) {
-    Style style = UnitWords.style(batch.kitchen().units(), words);
+  private static List<String> facts(BatchRecord record, Style style, Wording words) {
     List<String> facts = new ArrayList<>();
     facts.add(
         words.text(
             "label.pack",
             Map.of(
-                "pack", words.text("pack." + batch.pack()),
-                "jar", words.count("jar." + batch.jar(), 1))));
+                "pack", words.text("pack." + record.food().pack()),
+                "jar", words.count("jar." + record.food().jar(), 1))));
+    BatchRecord.Processing processing = record.processing();
     facts.add(
         words.text(
-            batch.process().isPressure() ? "label.process.pressure" : "label.process",
-            process(batch, words, style)));
-    facts.add(
-        words.text("label.altitude", Map.of("altitude", batch.kitchen().altitude().text(style))));
-    batch
+            processing.tested().isPressure() ? "label.process.pressure" : "label.process",
+            process(processing, words, style)));
+    facts.add(words.text("label.altitude", Map.of("altitude", processing.altitude().text(style))));
+    record
+        .additions()
         .acid()
         .ifPresent(
             a ->
@@ -114,30 +136,32 @@ public record JarLabel(
                         Map.of(
                             "dose", a.each().text(style, Rounding.UP),
                             "acid", words.text("acid." + a.kind().name())))));
-    if (!batch.kitchen().household().isBlank()) {
-      facts.add(batch.kitchen().household());
+    if (!record.household().isBlank()) {
+      facts.add(record.household());
     }
     return facts;
   }
 
-  private static Map<String, Object> process(Batch batch, Wording words, Style style) {
-    int minutes = batch.process().minutes();
-    return batch
-        .process()
+  private static Map<String, Object> process(
+      BatchRecord.Processing processing, Wording words, Style style) {
+    int minutes = processing.tested().minutes();
+    return processing
+        .tested()
         .pressure()
         .<Map<String, Object>>map(p -> Map.of("n", minutes, "psi", p.text(style)))
-        .orElseGet(() -> Map.of("n", minutes, "method", words.text("method." + batch.method())));
+        .orElseGet(
+            () -> Map.of("n", minutes, "method", words.text("method." + processing.method())));
   }
 
-  private static List<String> coded(Batch batch, String product, Wording words) {
+  private static List<String> coded(BatchRecord record, String product, Wording words) {
     List<String> coded = new ArrayList<>();
     coded.add(product);
-    coded.add(words.text("pack." + batch.pack()));
-    coded.add(words.count("jar." + batch.jar(), 1));
-    coded.add(words.text("method." + batch.method()));
-    coded.add(words.text("label.minutes", Map.of("n", batch.process().minutes())));
-    coded.add(batch.kitchen().altitude().toString());
-    batch.acid().ifPresent(a -> coded.add(words.text("acid." + a.kind().name())));
+    coded.add(words.text("pack." + record.food().pack()));
+    coded.add(words.count("jar." + record.food().jar(), 1));
+    coded.add(words.text("method." + record.processing().method()));
+    coded.add(words.text("label.minutes", Map.of("n", record.processing().tested().minutes())));
+    coded.add(record.processing().altitude().toString());
+    record.additions().acid().ifPresent(a -> coded.add(words.text("acid." + a.kind().name())));
     return coded;
   }
 }

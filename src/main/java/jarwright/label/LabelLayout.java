@@ -37,10 +37,10 @@ record LabelLayout(
   /** The side of the leanest code: 33 modules of 0.42 mm with the quiet zone. */
   static final double LEAST_CODE = 33 * 0.42;
 
-  /**
-   * A code wider than half a jar turns away too far at its edge; the smallest jars measure 64 mm
-   * across.
-   */
+  /** Millimetres across of the slimmest jars (common practice, no source). */
+  static final double SLIMMEST_JAR = 64;
+
+  /** A code wider than half a jar turns away too far at its edge. */
   private static final double MOST_CODE = 30;
 
   private static final double GAP = 0.8;

@@ -1,6 +1,7 @@
 package jarwright.label;
 
 import jarwright.lot.QrText;
+import jarwright.page.LabelShape;
 import jarwright.page.LabelStock;
 import jarwright.page.Registration;
 import jarwright.page.Series;
@@ -95,6 +96,7 @@ public final class LabelsSheet {
     view.put("start", use.start());
     view.put("cut", use.cut() ? CUT : 0);
     view.put("areas", layout.view());
+    view.put("bend", stock.shape() == LabelShape.CIRCLE ? 0 : LabelLayout.SLIMMEST_JAR);
     view.put(
         "labels",
         new Series(

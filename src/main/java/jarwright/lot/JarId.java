@@ -1,6 +1,5 @@
 package jarwright.lot;
 
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -10,6 +9,7 @@ import java.util.regex.Pattern;
  * @param number from 1
  */
 public record JarId(LotCode lot, int number) implements Comparable<JarId> {
+  private static final int TWO_DIGITS = 10;
   private static final Pattern FORM = Pattern.compile("(.+)/(\\d{2,6})");
 
   public JarId {
@@ -46,6 +46,6 @@ public record JarId(LotCode lot, int number) implements Comparable<JarId> {
 
   @Override
   public String toString() {
-    return lot + "/" + String.format(Locale.ROOT, "%02d", number);
+    return lot + (number < TWO_DIGITS ? "/0" : "/") + number;
   }
 }

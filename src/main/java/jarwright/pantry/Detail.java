@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /**
  * An event's particulars as text: {@code verdict=refrigerate | until=2026-08-27}. A bar within a
@@ -14,7 +13,6 @@ import java.util.regex.Pattern;
 public final class Detail {
   public static final Detail NONE = new Detail(new LinkedHashMap<>());
 
-  private static final Pattern KEY = Pattern.compile("[a-z][a-z-]*");
   private static final String BETWEEN = " | ";
 
   private final Map<String, String> values;
@@ -29,7 +27,7 @@ public final class Detail {
 
   /** The same with one more value; an empty text or optional adds nothing. */
   public Detail with(String key, Object value) {
-    if (!KEY.matcher(key).matches()) {
+    if (!isKey(key)) {
       throw new IllegalArgumentException("\"" + key + "\" cannot be the name of a detail");
     }
     Object plain = value instanceof Optional<?> maybe ? maybe.orElse(null) : value;
@@ -59,7 +57,7 @@ public final class Detail {
         part.append(c);
         i++;
       } else {
-        if (!text.startsWith(BETWEEN, i - 1)) {
+        if (part.isEmpty() || !text.startsWith(BETWEEN, i - 1)) {
           throw new IllegalArgumentException("a bar stands alone in \"" + Shown.of(text) + "\"");
         }
         take(part.substring(0, part.length() - 1), values);
@@ -75,13 +73,24 @@ public final class Detail {
 
   private static void take(String entry, Map<String, String> values) {
     int equals = entry.indexOf('=');
-    if (equals < 0 || !KEY.matcher(entry.substring(0, equals)).matches()) {
+    if (equals < 0 || !isKey(entry.substring(0, equals))) {
       throw new IllegalArgumentException(
           "\"" + Shown.of(entry) + "\" is no detail like place=cellar");
     }
     if (values.put(entry.substring(0, equals), entry.substring(equals + 1)) != null) {
       throw new IllegalArgumentException("the detail \"" + Shown.of(entry) + "\" comes twice");
     }
+  }
+
+  /** Small letters, and hyphens between and after them. */
+  private static boolean isKey(String key) {
+    for (int i = 0; i < key.length(); i++) {
+      char c = key.charAt(i);
+      if ((c < 'a' || c > 'z') && (c != '-' || i == 0)) {
+        return false;
+      }
+    }
+    return !key.isEmpty();
   }
 
   /** The value, or empty text where the key is not there. */

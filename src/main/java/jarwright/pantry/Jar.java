@@ -62,6 +62,17 @@ public record Jar(
     return standing;
   }
 
+  /** The day by which it is to be used, eaten or canned again; empty where there is none. */
+  public Optional<LocalDate> deadline() {
+    if (standing instanceof Standing.InRefrigerator cold) {
+      return Optional.of(cold.eatBy());
+    }
+    if (standing instanceof Standing.ToRecan recan) {
+      return Optional.of(recan.by().toLocalDate());
+    }
+    return facts.useBy();
+  }
+
   /** The shelf it stands on; empty where that has no name or it stands on none. */
   public String shelf() {
     return standing instanceof Standing.OnShelf on ? on.shelf() : "";

@@ -16,7 +16,9 @@ import java.util.stream.IntStream;
 public final class JarNumbers {
   public static final JarNumbers NONE = new JarNumbers(new BitSet());
 
-  private static final int HIGHEST = 99_999;
+  static final int HIGHEST = 99_999;
+
+  private static final int LONGEST_NUMBER = 6;
   private static final Pattern BETWEEN = Pattern.compile("[\\s,;+&]+");
   private static final Pattern RUN =
       Pattern.compile("(\\d{1,6})(?:\\s*(?:\\.\\.|-|\u2013)\\s*(\\d{1,6}))?");
@@ -60,6 +62,9 @@ public final class JarNumbers {
     if (NO_JARS.contains(list.toLowerCase(Locale.ROOT))) {
       return NONE;
     }
+    if (isOneNumber(list)) {
+      return of(Integer.parseInt(list));
+    }
     BitSet bits = new BitSet();
     for (String part : BETWEEN.split(RUN_MARK.matcher(list).replaceAll("$1"), -1)) {
       Matcher run = RUN.matcher(part);
@@ -75,6 +80,16 @@ public final class JarNumbers {
       bits.set(first, last + 1);
     }
     return new JarNumbers(bits);
+  }
+
+  /** Most events are of one jar; a large ledger has very many of them. */
+  private static boolean isOneNumber(String list) {
+    for (int i = 0; i < list.length(); i++) {
+      if (list.charAt(i) < '0' || list.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return list.length() <= LONGEST_NUMBER;
   }
 
   private static int checked(int number) {

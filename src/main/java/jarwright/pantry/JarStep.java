@@ -1,5 +1,6 @@
 package jarwright.pantry;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
@@ -15,7 +16,15 @@ import java.util.function.Function;
 public record JarStep(Deed deed, String word) implements Happening {
   public JarStep {
     if (deed == Deed.REFRIGERATED) {
+      checkDay(word);
+    }
+  }
+
+  private static void checkDay(String word) {
+    try {
       LocalDate.parse(word);
+    } catch (DateTimeException e) {
+      throw new IllegalArgumentException("\"" + Shown.of(word) + "\" is no date", e);
     }
   }
 

@@ -35,6 +35,11 @@ public record LotFacts(
     }
   }
 
+  /** The name it is shown by: that of the product where it has none of its own. */
+  public String shownName() {
+    return name.isEmpty() ? product : name;
+  }
+
   Detail into(Detail detail) {
     return detail
         .with("product", product)

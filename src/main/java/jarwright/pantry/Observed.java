@@ -54,7 +54,7 @@ public record Observed(
   }
 
   /** What speaks against the whole load; what is not recorded counts as not done. */
-  Set<Finding> against(Required required) {
+  public Set<Finding> against(Required required) {
     Set<Finding> found = EnumSet.noneOf(Finding.class);
     Duration needed = Duration.ofMinutes(required.minutes());
     if (fullRun().isEmpty()) {

@@ -19,7 +19,7 @@ public final class PantryFold {
   private final Set<Long> undone;
   private final Map<LotCode, LotFold> lots = new TreeMap<>();
   private final List<Remark> remarks = new ArrayList<>();
-  private final List<OffsetDateTime> latest = new ArrayList<>(1);
+  private final List<OffsetDateTime> before = new ArrayList<>(1);
 
   /** A lot while its events are coming in. */
   private record LotFold(
@@ -69,15 +69,15 @@ public final class PantryFold {
     }
   }
 
+  /** Told once, where the clock went back, and not of all that is recorded after it. */
   private void checkClock(LedgerEvent event) {
-    if (latest.isEmpty() || event.when().isAfter(latest.get(0))) {
-      latest.clear();
-      latest.add(event.when());
-    } else if (event.when().isBefore(latest.get(0).minus(CLOCK_PLAY))) {
+    if (!before.isEmpty() && event.when().isBefore(before.get(0).minus(CLOCK_PLAY))) {
       remark(
           event,
-          "its time " + event.when() + " lies before " + latest.get(0) + " of an earlier event");
+          "its time " + event.when() + " lies before " + before.get(0) + " of the event before it");
     }
+    before.clear();
+    before.add(event.when());
   }
 
   private void plan(LedgerEvent event, LotCode code, Planned planned) {
@@ -142,12 +142,20 @@ public final class PantryFold {
     Optional<Doubt> doubt = Optional.of(new Doubt(cause.get(), event.when(), spoiled.seen()));
     lot.jars.replaceAll(
         (number, jar) -> {
-          boolean bad = event.jars().contains(number);
-          if (!jar.standing().isHere()) {
+          if (!mayTurnUp(jar.standing())) {
             return jar;
           }
-          return bad ? jar.with(new Standing.ToThrowAway()) : jar.with(doubt);
+          boolean bad = event.jars().contains(number);
+          boolean there = !(jar.standing() instanceof Standing.Taken);
+          return bad && there ? jar.with(new Standing.ToThrowAway()) : jar.with(doubt);
         });
+  }
+
+  /** In the house, or lost or taken and perhaps put back one day: then it is not trusted either. */
+  private static boolean mayTurnUp(Standing standing) {
+    return standing.isHere()
+        || standing instanceof Standing.Missing
+        || standing instanceof Standing.Taken;
   }
 
   private void step(LotFold lot, LotCode code, int number, JarStep step, LedgerEvent event) {

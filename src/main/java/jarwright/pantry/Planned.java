@@ -20,8 +20,11 @@ public record Planned(LotFacts facts, int jars, List<Integer> loads, Required re
     if (!facts.madeHere()) {
       throw new IllegalArgumentException("what was made elsewhere is brought in, not planned");
     }
+    if (jars > JarNumbers.HIGHEST) {
+      throw new IllegalArgumentException(jars + " jars are more than a lot can have");
+    }
     if (loads.stream().anyMatch(n -> n < 1)
-        || loads.stream().mapToInt(Integer::intValue).sum() != jars) {
+        || loads.stream().mapToLong(Integer::intValue).sum() != jars) {
       throw new IllegalArgumentException("loads " + loads + " do not add up to " + jars + " jars");
     }
   }

@@ -57,7 +57,7 @@ public final class Sealing {
           "make its kit first; shelf shows the lots there are");
       return;
     }
-    int before = problems.list().size();
+    int before = problems.count();
     Planned planned = lot.get().planned().get();
     JarNumbers jars =
         report.jars().orElseGet(() -> planned.inLoad(report.load()).minus(report.unfilled()));
@@ -67,7 +67,7 @@ public final class Sealing {
         problem(report, "jar " + report.lot().jar(jar) + " is told of twice", "tell it once");
       }
     }
-    if (problems.list().size() == before) {
+    if (problems.count() == before) {
       record(report, lot.get(), planned.required(), jars);
     }
   }

@@ -90,7 +90,7 @@ public record Undone(long event, String why) implements Happening {
    *
    * @param events those of this kind, in order; others are passed over
    */
-  static Set<Long> numbers(List<LedgerEvent> events) {
+  public static Set<Long> numbers(List<LedgerEvent> events) {
     Set<Long> undone = new HashSet<>();
     for (int i = events.size() - 1; i >= 0; i--) {
       LedgerEvent event = events.get(i);

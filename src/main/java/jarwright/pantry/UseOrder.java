@@ -16,7 +16,7 @@ public final class UseOrder {
     this.now = now;
     this.order =
         Comparator.comparing((Jar jar) -> Urgency.of(jar, now))
-            .thenComparing(this::deadline)
+            .thenComparing(jar -> jar.deadline().orElse(LocalDate.MIN))
             .thenComparing(jar -> jar.facts().packed().orElse(LocalDate.MIN))
             .thenComparing(Jar::id);
   }
@@ -36,23 +36,15 @@ public final class UseOrder {
     return urgency != Urgency.THROW_AWAY && urgency != Urgency.RECAN && urgency != Urgency.LOOK_AT;
   }
 
-  private LocalDate deadline(Jar jar) {
-    if (jar.standing() instanceof Standing.InRefrigerator cold) {
-      return cold.eatBy();
-    }
-    if (jar.standing() instanceof Standing.ToRecan recan) {
-      return recan.by().toLocalDate();
-    }
-    return jar.facts().useBy().orElse(LocalDate.MIN);
-  }
-
   /**
    * Whether every typed word begins a word of the product's id or name: {@code tomatoes} finds
-   * whole and crushed ones, {@code crushed tom} only those.
+   * whole and crushed ones, {@code crushed tom} only those. A text without a word finds none.
    */
   public static boolean isCalled(LotFacts facts, String typed) {
     List<String> known = words(facts.product() + " " + facts.name() + " " + facts.jar());
-    return words(typed).stream().allMatch(w -> known.stream().anyMatch(k -> begins(k, w)));
+    List<String> wanted = words(typed);
+    return !wanted.isEmpty()
+        && wanted.stream().allMatch(w -> known.stream().anyMatch(k -> begins(k, w)));
   }
 
   private static boolean begins(String known, String typed) {

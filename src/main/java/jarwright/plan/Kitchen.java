@@ -22,6 +22,8 @@ import java.util.OptionalInt;
  * @param monthsToUseBy 1 to 18
  * @param burners places on the stove; empty where not said
  * @param zone where the clock stands; empty where not said
+ * @param times how long hand work takes here, where the household knows better; the last of two for
+ *     the same work counts
  */
 public record Kitchen(
     String household,
@@ -37,9 +39,65 @@ public record Kitchen(
     Optional<String> link,
     int monthsToUseBy,
     OptionalInt burners,
-    Optional<ZoneId> zone) {
+    Optional<ZoneId> zone,
+    List<OwnTime> times) {
   public Kitchen {
     canners = List.copyOf(canners);
+    times = List.copyOf(times);
+  }
+
+  /** A kitchen that has no times of its own. */
+  public Kitchen(
+      String household,
+      Altitude altitude,
+      Paper paper,
+      Units units,
+      String language,
+      List<Canner> canners,
+      Optional<String> labelStock,
+      Length offsetRight,
+      Length offsetDown,
+      Fraction sheetScale,
+      Optional<String> link,
+      int monthsToUseBy,
+      OptionalInt burners,
+      Optional<ZoneId> zone) {
+    this(
+        household,
+        altitude,
+        paper,
+        units,
+        language,
+        canners,
+        labelStock,
+        offsetRight,
+        offsetDown,
+        sheetScale,
+        link,
+        monthsToUseBy,
+        burners,
+        zone,
+        List.of());
+  }
+
+  /** The same kitchen with its print-outs in another language. */
+  public Kitchen in(String other) {
+    return new Kitchen(
+        household,
+        altitude,
+        paper,
+        units,
+        other,
+        canners,
+        labelStock,
+        offsetRight,
+        offsetDown,
+        sheetScale,
+        link,
+        monthsToUseBy,
+        burners,
+        zone,
+        times);
   }
 
   public Optional<Canner> canner(String name) {

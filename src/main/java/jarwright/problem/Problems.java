@@ -4,25 +4,48 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Collects problems while reading goes on, so that all are shown at once. */
+/**
+ * Collects problems while reading goes on, so that all are shown at once. Beyond {@value #MOST} they
+ * are counted only: nobody mends more at a time, and a file of another kind has one in every line.
+ */
 public final class Problems {
+  private static final int MOST = 100;
   private static final Comparator<Problem> IN_ORDER =
       Comparator.comparing((Problem p) -> p.where().file())
           .thenComparingInt(p -> p.where().line())
           .thenComparingInt(p -> p.where().column());
 
   private final List<Problem> found = new ArrayList<>();
+  private int more;
 
   public void add(Place where, String what, String remedy) {
-    found.add(new Problem(where, what, remedy));
+    add(new Problem(where, what, remedy));
   }
 
   public void addAll(List<Problem> problems) {
-    found.addAll(problems);
+    problems.forEach(this::add);
+  }
+
+  private void add(Problem problem) {
+    if (isFull()) {
+      more++;
+    } else {
+      found.add(problem);
+    }
+  }
+
+  /** Whether no more are kept, so that reading on is of no use. */
+  public boolean isFull() {
+    return found.size() == MOST;
   }
 
   public boolean isEmpty() {
     return found.isEmpty();
+  }
+
+  /** How many were told, those not kept included. */
+  public int count() {
+    return found.size() + more;
   }
 
   public List<Problem> list() {
@@ -36,7 +59,16 @@ public final class Problems {
    */
   public void refuse() throws Refused {
     if (!found.isEmpty()) {
-      throw new Refused(found.stream().sorted(IN_ORDER).toList());
+      List<Problem> told = new ArrayList<>(found.stream().sorted(IN_ORDER).toList());
+      if (isFull()) {
+        Place file = Place.wholeFile(told.get(told.size() - 1).where().file());
+        told.add(
+            new Problem(
+                file,
+                "only the first " + MOST + " problems are shown, and there may be more",
+                "mend these first, then try again"));
+      }
+      throw new Refused(told);
     }
   }
 }

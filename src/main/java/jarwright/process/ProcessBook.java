@@ -15,8 +15,8 @@ public final class ProcessBook {
   /**
    * Sizes that take the time of another where the guide does not list them for a product: "Process
    * times for 1/2-pint and pint jars are the same, as are times for 1-1/2 pint and quart jars", AIB
-   * 539 (2015) Guide 1, Using tables for determining proper process times. No smaller or larger
-   * step is allowed, and none the other way.
+   * 539 (2015) Guide 1, p. 1-22, Using tables for determining proper process times. No smaller or
+   * larger step is allowed, and none the other way.
    */
   private static final Map<JarSize, JarSize> SERVED_BY =
       Map.of(JarSize.HALF_PINT, JarSize.PINT, JarSize.ONE_AND_A_HALF_PINT, JarSize.QUART);
@@ -71,17 +71,22 @@ public final class ProcessBook {
         .orElseThrow(() -> new IllegalArgumentException("no row for " + strength + " syrup"));
   }
 
+  /** The size whose rows hold for a jar: its own where the guide lists it for the product. */
+  public JarSize printedFor(Product product, JarSize jar) {
+    boolean isListed = !keep(rowsOf(product), r -> r.jar() == jar).isEmpty();
+    return isListed ? jar : SERVED_BY.getOrDefault(jar, jar);
+  }
+
   /** What the guide says of a setting. */
   public Answer lookUp(Setting asked) {
     JarSize jar = asked.jar();
-    boolean isListed = !keep(rowsOf(asked.product()), r -> r.jar() == jar).isEmpty();
-    if (isListed || !SERVED_BY.containsKey(jar)) {
+    JarSize printed = printedFor(asked.product(), jar);
+    if (printed == jar) {
       return lookUpPrinted(asked, jar);
     }
-    JarSize served = SERVED_BY.get(jar);
-    return lookUpPrinted(asked, served)
+    return lookUpPrinted(asked, printed)
         .<Answer>fold(
-            found -> new Answer.Found(found.rows(), Optional.of(served)),
+            found -> new Answer.Found(found.rows(), Optional.of(printed)),
             closed -> closed,
             gap -> gap);
   }

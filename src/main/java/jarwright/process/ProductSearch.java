@@ -28,7 +28,7 @@ public final class ProductSearch {
     List<String> wanted = words(asked).distinct().toList();
     List<Hit> hits = new ArrayList<>();
     for (Product product : products) {
-      List<String> own = words(product.id() + " " + product.name()).distinct().toList();
+      List<String> own = names(product).distinct().toList();
       int shared =
           (int) wanted.stream().filter(w -> own.stream().anyMatch(o -> alike(w, o))).count();
       if (shared > 0) {
@@ -54,7 +54,12 @@ public final class ProductSearch {
     return wanted.stream().anyMatch(w -> alike(w, own));
   }
 
-  private static Stream<String> words(String text) {
+  /** The words that a product goes by; not those that its name leaves out with "except". */
+  static Stream<String> names(Product product) {
+    return words(product.id() + " " + product.name().replaceAll("except [^,)]*", ""));
+  }
+
+  static Stream<String> words(String text) {
     return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"))
         .filter(w -> w.length() > 1 && !EMPTY_WORDS.contains(w))
         .map(ProductSearch::stem);

@@ -27,8 +27,8 @@ final class Breaking {
   /**
    * The lines of {@code galley} no wider than {@code width} (at scale 1).
    *
-   * @param anywhere whether a word wider than a line may be cut at any letter; else null is
-   *     returned for it
+   * @param anywhere whether a word wider than a line may be cut at any letter, though never where
+   *     its pieces belong together; else null is returned for it
    */
   static List<Line> lines(Galley galley, Style style, double width, boolean anywhere) {
     int n = galley.length();
@@ -46,10 +46,20 @@ final class Breaking {
     BreakIterator breaks = BreakIterator.getLineInstance(style.shop().hyphens().locale());
     breaks.setText(text);
     int good = 0;
+    List<Integer> glued = new ArrayList<>();
     for (int next = breaks.next(); next != BreakIterator.DONE; next = breaks.next()) {
       if (next < text.length() && text.charAt(next - 1) != '\n' && galley.glued(next)) {
+        glued.add(next);
         continue;
       }
+      if (anywhere && galley.width(good, visible(good, next)) > width) {
+        for (int inner : glued) {
+          if (!insideNumber(inner) && place(good, inner)) {
+            good = inner;
+          }
+        }
+      }
+      glued.clear();
       if (!place(good, next)) {
         return null;
       }
@@ -64,6 +74,14 @@ final class Breaking {
     return lines;
   }
 
+  /** Whether a line that ended there would end within {@code 13 1/2}. */
+  private boolean insideNumber(int at) {
+    return at > 1
+        && Character.isDigit(galley.charAt(at))
+        && galley.charAt(at - 1) == ' '
+        && Character.isDigit(galley.charAt(at - 2));
+  }
+
   /** Adds the stretch {@code good} to {@code next} to the line, or begins lines for it. */
   private boolean place(int good, int next) {
     while (galley.width(start, visible(start, next)) > width) {
@@ -72,7 +90,7 @@ final class Breaking {
         end(divided, divided, true);
       } else if (good > start) {
         end(good, good, false);
-      } else if (anywhere) {
+      } else if (anywhere && !galley.glued(cut(start, next))) {
         int cut = cut(start, next);
         end(cut, cut, false);
       } else {

@@ -8,10 +8,14 @@ import javax.xml.stream.XMLStreamReader;
 
 /** Reads the sheet markup of a filled template in one pass, element by element. */
 final class Markup {
+  /** Far more than a sheet has, and far less than a stack holds. */
+  private static final int DEEPEST = 60;
+
   private final Source source;
   private final XMLStreamReader reader;
   private int lastOffset;
   private int wordsOffset;
+  private int depth;
 
   Markup(Source source) {
     this.source = source;
@@ -114,10 +118,15 @@ final class Markup {
           || event == XMLStreamConstants.SPACE) {
         event = reader.next();
       }
+      depth += event == XMLStreamConstants.START_ELEMENT ? 1 : 0;
+      depth -= event == XMLStreamConstants.END_ELEMENT ? 1 : 0;
       wordsOffset = lastOffset;
       lastOffset = reader.getLocation().getCharacterOffset();
       if (event == XMLStreamConstants.ENTITY_REFERENCE || event == XMLStreamConstants.DTD) {
         throw fault("a sheet has no DTD and no entities of its own");
+      }
+      if (depth > DEEPEST) {
+        throw fault("elements stand inside each other more than " + DEEPEST + " deep");
       }
       return event;
     } catch (XMLStreamException e) {

@@ -10,6 +10,7 @@ final class Paragraph implements Block {
   private final Style style;
   private final Room room;
   private final Role role;
+  private boolean whole;
   private Galley galley;
   private List<Line> lines;
   private double setAt = -1;
@@ -45,6 +46,12 @@ final class Paragraph implements Block {
     this.setAt = width;
   }
 
+  /** The same words, of which none may be cut: a figure in two parts would be another figure. */
+  Paragraph whole() {
+    whole = true;
+    return this;
+  }
+
   @Override
   public double before() {
     return room.before();
@@ -76,7 +83,10 @@ final class Paragraph implements Block {
       if (galley == null || changes()) {
         galley = Galley.of(pieces, count, at);
       }
-      lines = Breaking.lines(galley, style, width, true);
+      lines = Breaking.lines(galley, style, width, !whole);
+      if (lines == null) {
+        throw new DoesNotFit(at.where(), Units.mm(natural()), Units.mm(width));
+      }
       setAt = width;
     }
   }

@@ -18,9 +18,10 @@ import java.util.stream.Stream;
 
 /**
  * Chooses and draws QR codes (ISO/IEC 18004). Of the texts offered the first is taken whose code,
- * quiet zone included, fits at the least module; then recovery is raised from M as far as the size
- * stays the same. The mask is chosen by penalty for the first code of a group and kept for the
- * rest, which differ in a digit or two: any mask decodes, and choosing costs eight times.
+ * quiet zone included, fits at the least module and stands being bent round a jar; then recovery is
+ * raised from M as far as the size stays the same. The mask is chosen by penalty for the first code
+ * of a group and kept for the rest, which differ in a digit or two: any mask decodes, and choosing
+ * costs eight times.
  */
 final class QrCodes {
   private static final int QUIET = 4;
@@ -35,6 +36,7 @@ final class QrCodes {
     double y = element.mm("y");
     double side = element.mm("w");
     double least = element.number("module", LEAST_MODULE);
+    double bend = element.number("bend", 0);
     String group = element.text("group", "");
     String alt = element.text("alt");
     element.done();
@@ -52,32 +54,67 @@ final class QrCodes {
     if (texts.isEmpty() || texts.contains("")) {
       throw element.fault("<qr> needs at least one <try> with words in it");
     }
-    QRCode code = choose(element, texts, Units.mm(side), least, group);
-    return new QrPicture(code.getMatrix(), module(code, Units.mm(side)), x, y, side, alt);
+    Room room = new Room(Units.mm(side), least, bend);
+    QRCode code = choose(element, texts, room, group);
+    return new QrPicture(code.getMatrix(), room.module(code), x, y, side, alt);
   }
 
-  /** The module in pt: the largest of whole printer dots, if one is not below the least. */
-  private static double module(QRCode code, double side) {
-    double module = side / (code.getMatrix().getWidth() + 2 * QUIET);
-    double dots = Math.floor(module / DOT + 1e-9);
-    return Units.pt(dots * DOT >= LEAST_MODULE ? dots * DOT : module);
+  /**
+   * What a code has to fit into.
+   *
+   * @param side of the square in mm, quiet zone included
+   * @param least mm of a module
+   * @param bend diameter in mm of the jar it is bent round; 0 for none
+   */
+  private record Room(double side, double least, double bend) {
+    /**
+     * Modules by which a bent code's edge may bow when it is seen from 30 degrees above: readers
+     * look for modules on straight lines. Measured with two readers in {@code LabelScanTest}.
+     */
+    private static final double BOW = 0.7;
+
+    boolean holds(int width) {
+      return (width + 2 * QUIET) * least <= side + 1e-6;
+    }
+
+    /** The edge's bow is the arc's height, (width · module)² / 4 bend, times the sine of 30°. */
+    double most(int width) {
+      return bend > 0 ? BOW * 8 * bend / (width * width) : Double.MAX_VALUE;
+    }
+
+    boolean standsBending(int width) {
+      return least <= most(width) + 1e-6;
+    }
+
+    /** In pt: the largest of whole printer dots, if one is not below the least. */
+    double module(QRCode code) {
+      int width = code.getMatrix().getWidth();
+      double module = side / (width + 2 * QUIET);
+      if (standsBending(width)) {
+        module = Math.min(module, most(width));
+      }
+      double dots = Math.floor(module / DOT + 1e-9);
+      return Units.pt(dots * DOT >= LEAST_MODULE ? dots * DOT : module);
+    }
   }
 
-  private QRCode choose(
-      Element element, List<String> texts, double side, double least, String group) {
+  /** The last text is taken even where it bows too much: it cannot be said with less. */
+  private QRCode choose(Element element, List<String> texts, Room room, String group) {
     int modules = 0;
     for (String text : texts) {
+      boolean last = text.equals(texts.get(texts.size() - 1));
       Shape shape = Shape.of(text);
       int version = shape.version(ErrorCorrectionLevel.M);
       if (version == 0) {
         throw tooLong(element, text);
       }
-      modules = QrSize.modules(version) + 2 * QUIET;
-      if (modules * least <= side + 1e-6) {
+      modules = QrSize.modules(version);
+      if (room.holds(modules) && (last || room.standsBending(modules))) {
         return encode(element, text, shape, version, group);
       }
     }
-    throw new DoesNotFit(element.where() + " the QR code", modules * least, side);
+    throw new DoesNotFit(
+        element.where() + " the QR code", (modules + 2 * QUIET) * room.least(), room.side());
   }
 
   private QRCode encode(Element element, String text, Shape shape, int version, String group) {

@@ -5,7 +5,8 @@ import java.util.List;
 
 /**
  * The figure to act on, at the right end of a step's first line, or below its words where the line
- * would leave them too little room.
+ * would leave them too little room. A sum of measures may go on in the next line after a plus; no
+ * part of it is divided.
  */
 final class Response {
   private static final double SCALE = 1.4;
@@ -34,14 +35,20 @@ final class Response {
     Style line =
         new Style(
             style.shop(), true, big.size(), style.leading() / SCALE, style.tone(), "right", false);
-    pieces.addAll(Fractions.set(main, line, style.shop().typeface().figures(), 1));
+    String[] parts = main.split(" (?<=\\+ )", -1);
+    for (int i = 0; i < parts.length; i++) {
+      pieces.addAll(Fractions.set(parts[i], line, style.shop().typeface().figures(), i + 1));
+      if (i + 1 < parts.length) {
+        pieces.add(Piece.Words.of(" ", line, 0));
+      }
+    }
     if (!also.isEmpty()) {
       Style small = style.sized(style.size() * ALSO_SCALE);
       pieces.add(Piece.Words.of("\u00A0 ", small, 0));
       pieces.addAll(Fractions.set(also, small, small.face(), 0));
     }
     return new Response(
-        new Paragraph(element, pieces, line, Paragraph.Room.NONE, Paragraph.Role.PLAIN));
+        new Paragraph(element, pieces, line, Paragraph.Room.NONE, Paragraph.Role.PLAIN).whole());
   }
 
   /** The width of a line that is left to the step's words. */

@@ -129,6 +129,9 @@ final class Source implements AutoCloseable {
 
     @Override
     public void enterElement(Environment environment, TracedElement element) {
+      if (element.getTemplate() == null) {
+        return;
+      }
       nowTemplate = element.getTemplate().getSourceName();
       nowLine = element.getBeginLine();
     }

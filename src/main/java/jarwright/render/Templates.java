@@ -62,9 +62,7 @@ final class Templates {
       Template template = configuration().getTemplate(sheet.template());
       Map<String, Object> view = new HashMap<>(sheet.view());
       WordFunctions.addTo(view, sheet.words());
-      Environment environment = template.createProcessingEnvironment(view, out);
-      watch.accept(environment);
-      environment.process();
+      process(template, view, out, watch);
     } catch (TemplateNotFoundException e) {
       throw new TemplateFault(e.getTemplateName(), 0, 0, "there is no template of that name");
     } catch (ParseException e) {
@@ -72,9 +70,28 @@ final class Templates {
           e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), oneSentence(e));
     } catch (TemplateException e) {
       throw fault(sheet, e);
+    } catch (StackOverflowError e) {
+      throw new TemplateFault(
+          sheet.template(), 0, 0, "it calls itself without an end, or nests too deeply");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private void process(
+      Template template, Map<String, Object> view, Writer out, Consumer<Environment> watch)
+      throws TemplateException, IOException {
+    if (own.isEmpty()) {
+      Environment environment = template.createProcessingEnvironment(view, out);
+      watch.accept(environment);
+      environment.process();
+      return;
+    }
+    FillLimits limits = new FillLimits(template.getName(), out);
+    Environment environment = template.createProcessingEnvironment(view, limits);
+    environment.setTemplateProcessingTracer(limits);
+    watch.accept(environment);
+    environment.process();
   }
 
   /** Faults are told once, as faults; the library's own log must be off before it is first used. */
@@ -102,6 +119,9 @@ final class Templates {
               + "; check its spelling, or give a default as ${"
               + e.getBlamedExpressionString()
               + "!\"none\"}");
+    }
+    if (e.getCause() instanceof TemplateFault told) {
+      return told;
     }
     if (e.getCause() instanceof IllegalArgumentException cause) {
       return new TemplateFault(name, line, column, cause.getMessage());

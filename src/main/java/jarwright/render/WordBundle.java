@@ -1,5 +1,6 @@
 package jarwright.render;
 
+import jarwright.page.Language;
 import jarwright.page.Wording;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -19,7 +20,7 @@ import java.util.TreeMap;
  */
 public final class WordBundle {
   /** The languages there are, the first being the one used when none is asked for. */
-  public static final List<String> LANGUAGES = List.of("en", "es");
+  public static final List<String> LANGUAGES = Language.tags();
 
   private static final List<String> PARTS =
       List.of("common", "checklist", "label", "shelf", "day", "record", "web");

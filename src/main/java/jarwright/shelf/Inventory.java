@@ -4,38 +4,55 @@ import jarwright.lot.LotCode;
 import jarwright.page.Wording;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Standing;
-import java.time.LocalDate;
+import jarwright.pantry.Urgency;
+import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** The jars of a household gathered by place and lot, as the sheet lists them. */
 final class Inventory {
-  /** What makes jars of a lot share a line. */
-  private record Key(ShelfPlace place, LotCode lot, boolean useFirst, boolean doubtful)
+  private static final Set<Urgency> DUE =
+      EnumSet.of(
+          Urgency.LOOK_AT,
+          Urgency.REFRIGERATOR,
+          Urgency.OVERDUE,
+          Urgency.USE_FIRST,
+          Urgency.DUE_SOON);
+
+  /** What makes jars of a lot share a line; planned ones have no urgency. */
+  private record Key(ShelfPlace place, LotCode lot, Optional<Urgency> urgency)
       implements Comparable<Key> {
+    private static final Comparator<Key> ORDER =
+        Comparator.comparing(Key::place)
+            .thenComparing(Key::lot)
+            .thenComparing(k -> k.urgency().map(Urgency::ordinal).orElse(-1));
+
     @Override
     public int compareTo(Key other) {
-      int order = place.compareTo(other.place);
-      order = order != 0 ? order : lot.compareTo(other.lot);
-      order = order != 0 ? order : Boolean.compare(other.useFirst, useFirst);
-      return order != 0 ? order : Boolean.compare(other.doubtful, doubtful);
+      return ORDER.compare(this, other);
     }
   }
 
   private final Map<ShelfPlace, List<ShelfLine>> places = new TreeMap<>();
 
-  Inventory(Stream<Jar> jars, Wording words) {
+  Inventory(Stream<Jar> jars, OffsetDateTime now, Wording words) {
     Map<Key, List<Jar>> gathered = new TreeMap<>();
     jars.forEach(
         jar -> {
-          ShelfPlace place = ShelfPlace.of(jar.standing(), jar.facts().shelf(), words);
-          Key key = new Key(place, jar.id().lot(), jar.isUsedFirst(), jar.doubt().isPresent());
+          Standing standing = jar.standingAt(now);
+          ShelfPlace place = ShelfPlace.of(standing, jar.facts().shelf(), words);
+          Optional<Urgency> urgency =
+              standing.isHere() ? Optional.of(Urgency.of(jar, now)) : Optional.empty();
+          Key key = new Key(place, jar.id().lot(), urgency);
           gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(jar);
         });
     gathered.forEach(
@@ -47,20 +64,12 @@ final class Inventory {
   private static ShelfLine line(Key key, List<Jar> jars) {
     Jar first = jars.get(0);
     return new ShelfLine(
+        key.place(),
         key.lot(),
         first.facts(),
-        useBy(first),
+        key.place().calls() ? Optional.empty() : first.deadline(),
         jars.stream().map(j -> j.id().number()).sorted().toList(),
-        key.useFirst(),
-        first.standing() instanceof Standing.Planned,
-        key.doubtful());
-  }
-
-  private static Optional<LocalDate> useBy(Jar jar) {
-    if (jar.standing() instanceof Standing.InRefrigerator cold) {
-      return Optional.of(cold.eatBy());
-    }
-    return jar.facts().useBy();
+        key.urgency());
   }
 
   /** Places in the order of the sheet, each with its lines, first to use first. */
@@ -68,11 +77,10 @@ final class Inventory {
     return new LinkedHashMap<>(places);
   }
 
-  /** All lines due by the end of the month after the given day's, first to use first. */
-  List<ShelfLine> dueSoon(LocalDate today) {
-    LocalDate end = YearMonth.from(today).plusMonths(1).atEndOfMonth();
+  /** All lines that are to be used, or looked at, before others; first to use first. */
+  List<ShelfLine> due() {
     return lines()
-        .filter(l -> l.useBy().isEmpty() || !l.useBy().get().isAfter(end))
+        .filter(l -> l.urgency().filter(DUE::contains).isPresent())
         .sorted(ShelfLine.FIRST_TO_USE)
         .toList();
   }
@@ -84,6 +92,7 @@ final class Inventory {
       due.put(from.plusMonths(i), 0);
     }
     lines()
+        .filter(l -> !l.place().calls() && !l.has(Urgency.FREEZER))
         .forEach(
             line -> {
               YearMonth month = line.useBy().map(YearMonth::from).orElse(from);

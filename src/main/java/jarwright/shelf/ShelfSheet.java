@@ -5,7 +5,9 @@ import jarwright.page.Sheet;
 import jarwright.page.Wording;
 import jarwright.pantry.Jar;
 import jarwright.pantry.LotFacts;
+import jarwright.pantry.Urgency;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -35,24 +37,29 @@ public final class ShelfSheet {
    * The sheet of the given jars.
    *
    * @param household printed at the head, may be empty
-   * @param today what is due is reckoned from this day
+   * @param now what is due is reckoned from this day and hour
    */
-  public Sheet of(Stream<Jar> jars, String household, LocalDate today, PaperSize paper) {
-    Inventory inventory = new Inventory(jars, words);
+  public Sheet of(Stream<Jar> jars, String household, OffsetDateTime now, PaperSize paper) {
+    Inventory inventory = new Inventory(jars, now, words);
+    LocalDate today = now.toLocalDate();
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("household", household);
     view.put("today", today.toString());
-    view.put("jars", inventory.lines().mapToInt(l -> l.numbers().size()).sum());
-    view.put("due", inventory.dueSoon(today).stream().map(l -> line(l, today)).toList());
+    view.put("jars", jars(inventory.lines().filter(l -> !l.place().calls()).toList()));
+    List<ShelfLine> due = inventory.due();
+    view.put("due", due.stream().map(this::line).toList());
+    view.put("dueJars", jars(due));
     view.put("months", months(inventory.dueByMonth(YearMonth.from(today), MONTHS_SHOWN)));
-    view.put("places", places(inventory, today));
+    view.put("places", places(inventory));
     view.put("totals", totals(inventory));
     Sheet.About about = new Sheet.About(words.text("shelf.title"), household, List.of(), today);
     return new Sheet(TEMPLATE, view, paper, words, about);
   }
 
-  private List<Map<String, Object>> places(Inventory inventory, LocalDate today) {
+  private List<Map<String, Object>> places(Inventory inventory) {
     List<Map<String, Object>> places = new ArrayList<>();
+    Map<String, Integer> sums = sums(inventory);
+    Map<String, Integer> soFar = new TreeMap<>();
     inventory
         .places()
         .forEach(
@@ -60,26 +67,44 @@ public final class ShelfSheet {
               Map<String, Object> one = new LinkedHashMap<>();
               one.put("name", place.name());
               one.put("calls", place.calls());
-              one.put("jars", lines.stream().mapToInt(l -> l.numbers().size()).sum());
-              one.put("lines", lines.stream().map(l -> line(l, today)).toList());
+              one.put("jars", jars(lines));
+              one.put("lines", lines.stream().map(l -> running(l, sums, soFar)).toList());
               places.add(one);
             });
     return places;
   }
 
-  private Map<String, Object> line(ShelfLine line, LocalDate today) {
+  /** A line with the running total of its product and size. */
+  private Map<String, Object> running(
+      ShelfLine line, Map<String, Integer> sums, Map<String, Integer> soFar) {
+    Map<String, Object> one = line(line);
+    int own = line.numbers().size();
+    boolean counts = !line.place().calls();
+    one.put("soFar", counts ? soFar.merge(food(line), own, Integer::sum) : own);
+    one.put("ofAll", counts ? sums.get(food(line)) : own);
+    return one;
+  }
+
+  private static int jars(List<ShelfLine> lines) {
+    return lines.stream().mapToInt(l -> l.numbers().size()).sum();
+  }
+
+  private Map<String, Object> line(ShelfLine line) {
     Map<String, Object> one = new LinkedHashMap<>();
+    one.put("place", line.place().name());
+    one.put("calls", line.place().calls());
     one.put("product", productName.apply(line.facts()));
     one.put("pack", line.facts().pack());
     one.put("jar", line.facts().jar());
     one.put("lot", line.lot().toString());
     one.put("packed", line.facts().packed().map(LocalDate::toString).orElse(""));
     one.put("useBy", line.useBy().map(LocalDate::toString).orElse(""));
-    one.put("overdue", line.useBy().map(d -> d.isBefore(today)).orElse(false));
+    one.put("overdue", line.has(Urgency.OVERDUE));
     one.put("numbers", line.numbers());
-    one.put("useFirst", line.useFirst());
-    one.put("planned", line.planned());
-    one.put("doubtful", line.doubtful());
+    one.put("useFirst", line.has(Urgency.USE_FIRST));
+    one.put("planned", line.urgency().isEmpty());
+    one.put("doubtful", line.has(Urgency.LOOK_AT));
+    one.put("old", !line.facts().madeHere());
     one.put("from", line.facts().from());
     return one;
   }
@@ -97,17 +122,9 @@ public final class ShelfSheet {
     return months;
   }
 
-  /** Jars of each product and size, by product. */
+  /** Jars of each product and size that are fit to use, by product. */
   private List<Map<String, Object>> totals(Inventory inventory) {
-    Map<String, Integer> sums = new TreeMap<>();
-    inventory
-        .lines()
-        .forEach(
-            l ->
-                sums.merge(
-                    productName.apply(l.facts()) + "\t" + l.facts().jar(),
-                    l.numbers().size(),
-                    Integer::sum));
+    Map<String, Integer> sums = sums(inventory);
     List<Map<String, Object>> totals = new ArrayList<>();
     sums.forEach(
         (key, jars) -> {
@@ -119,5 +136,18 @@ public final class ShelfSheet {
           totals.add(one);
         });
     return totals;
+  }
+
+  private Map<String, Integer> sums(Inventory inventory) {
+    Map<String, Integer> sums = new TreeMap<>();
+    inventory
+        .lines()
+        .filter(l -> !l.place().calls())
+        .forEach(l -> sums.merge(food(l), l.numbers().size(), Integer::sum));
+    return sums;
+  }
+
+  private String food(ShelfLine line) {
+    return productName.apply(line.facts()) + "\t" + line.facts().jar();
   }
 }

@@ -13,7 +13,8 @@ import java.util.Map;
 
 /** The record pages as files that need neither a server nor each other to be read. */
 public final class Site {
-  private static final String INDEX = "index.html";
+  /** The page to begin with. */
+  public static final String INDEX = "index.html";
 
   private final RecordPages pages;
   private final Printer printer;

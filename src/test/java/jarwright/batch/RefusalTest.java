@@ -48,7 +48,8 @@ class RefusalTest {
   void aJarWithoutATable() {
     assertRefused(
         "product: sauerkraut; pack: hot; jar: half-gallon; method: boiling-water",
-        "jar: sauerkraut has no tested boiling-water process in half-gallon jars, hot pack. tested"
+        "jar: sauerkraut has no tested boiling-water process in half-gallon jars, hot pack: a larger"
+            + " jar heats through more slowly than those tested. tested"
             + " here: boiling-water hot: pint, quart; boiling-water raw: pint, quart; "
             + ASK);
   }

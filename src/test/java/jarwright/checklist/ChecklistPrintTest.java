@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.day.PlannedBatch;
+import jarwright.day.SectionTimes;
 import jarwright.page.PaperSize;
 import jarwright.process.AcidKind;
 import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.process.Pack;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What a reader finds on the paper. */
@@ -45,7 +49,7 @@ class ChecklistPrintTest {
       String side = sides.get(i);
       assertTrue(side.contains("14-day sweet pickles (whole, strips or slices)"), side);
       assertTrue(side.contains("Side " + (i + 1) + " of " + sides.size()), side);
-      assertTrue(side.contains("Raw pack · 8 pints · Boiling water · 0 to 1,000 ft"), side);
+      assertTrue(side.contains("0 to 1,000 ft Raw pack · 8 pints · Boiling water"), side);
       assertTrue(side.contains("AIB 539 (2015) Guide 6"), side);
     }
   }
@@ -121,7 +125,19 @@ class ChecklistPrintTest {
   @Test
   void aSheetToUseAgainHasNoDateAndOneForOnceHas() {
     assertFalse(Printed.words(Printed.pdf(Samples.plums())).contains("2026"));
-    String dated = Printed.words(Printed.dated(Samples.plums()));
+    ZonedDateTime start = ZonedDateTime.of(2026, 8, 24, 9, 51, 0, 0, ZoneOffset.UTC);
+    SectionTimes times =
+        new SectionTimes(
+            Map.of(
+                "fill", List.of(start.minusMinutes(48), start.plusMinutes(40)),
+                "clock", List.of(start, start.plusMinutes(88)),
+                "next-day", List.of(start.plusHours(12), start.plusHours(15))),
+            List.of(start.plusMinutes(30), start.plusMinutes(118)));
+    String dated = Printed.words(Printed.dated(Samples.plums(), times));
+    assertTrue(dated.contains("Fill, jar by jar about 09:03, 10:31"), dated);
+    assertTrue(dated.contains("1: 7 jars ~09:51 ~10:21"), dated);
+    assertTrue(dated.contains("2: 7 jars ~11:19 ~11:49"), dated);
+    assertTrue(dated.contains("Next day from Aug 25 00:51"), dated);
     assertTrue(dated.contains("Lot 260824A-"), dated);
     assertTrue(dated.contains("packed August 24, 2026 · use by August 24, 2027"), dated);
   }

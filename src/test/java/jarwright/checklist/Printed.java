@@ -2,6 +2,7 @@ package jarwright.checklist;
 
 import jarwright.batch.Batch;
 import jarwright.day.PlannedBatch;
+import jarwright.day.SectionTimes;
 import jarwright.page.PaperSize;
 import jarwright.page.Sheet;
 import jarwright.render.Printer;
@@ -37,12 +38,12 @@ final class Printed {
     return pdf(PaperSize.LETTER, false, batch);
   }
 
-  /** A sheet that is used once. */
-  static byte[] dated(PlannedBatch planned) {
+  /** A sheet that is used once, with the clock times that a day gives its sections. */
+  static byte[] dated(PlannedBatch planned, SectionTimes times) {
     Batch batch = planned.batch();
     Map<String, Object> view =
         new BatchView(batch, batch.product().name(), PlannedBatch.WORDS, english -> english)
-            .dated()
+            .dated(times)
             .with(planned.sections());
     return pdf(PaperSize.LETTER, false, List.of(view));
   }

@@ -5,8 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -18,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -106,6 +112,83 @@ class KitTest {
     assertEquals(first.keySet(), second.keySet());
     first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
     assertArrayEquals(ledger, Files.readAllBytes(folder.resolve("pantry/ledger.csv")));
+  }
+
+  @Test
+  void givesOtherProgramsTheDayInTheFormThatTheSchemaDescribes() throws IOException {
+    assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "kit"), told());
+    assertEquals(0, run("kit", sample("bean-day.yaml"), "-o", "beans"), told());
+    String schema;
+    try (InputStream in = KitTest.class.getResourceAsStream("/jarwright/kit-schema.json")) {
+      schema = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+    for (String kit : List.of("kit", "beans")) {
+      String json = Files.readString(folder.resolve(kit + "/kit.json"));
+      assertEquals(
+          List.of(),
+          JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+              .getSchema(schema)
+              .validate(json, InputFormat.JSON)
+              .stream()
+              .map(Object::toString)
+              .toList());
+      assertTrue(json.contains("\"days\""), json);
+    }
+  }
+
+  /** The example of a changed template shows the same figures as the program's own. */
+  @Test
+  void printsByTheUsersOwnTemplates() throws IOException {
+    String templates = Path.of("samples", "templates").toAbsolutePath().toString();
+    assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "kit", "--templates", templates));
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("kit/checklist.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+      assertTrue(text.contains("1. Start the clock at the full rolling boil 45 min"), text);
+      assertTrue(text.contains("Put citric acid into every empty jar first 1\u20444 tsp"), text);
+      assertTrue(text.contains("Boil lost? Bring back the full boil"), text);
+    }
+  }
+
+  @Test
+  void tellsWhereAnOwnTemplateIsWrongAndWritesNothing() throws IOException {
+    Files.createDirectory(folder.resolve("mine"));
+    Files.writeString(
+        folder.resolve("mine/checklist.ftl"),
+        "<sheet size=\"12\">\n<section><body>\n<parra>x</parra></body></section></sheet>");
+    assertEquals(1, run("kit", sample("plum-day.yaml"), "--templates", "mine"));
+    assertTrue(told().contains("checklist.ftl:3: <parra> may not stand in <body>"), told());
+    assertEquals(0, filesIn("print") + filesIn("pantry"));
+    assertEquals(1, run("kit", sample("plum-day.yaml"), "--templates", "nowhere"));
+    assertTrue(told().contains("nowhere: there is no such folder of templates"), told());
+  }
+
+  @Test
+  void printsInTheLanguageAskedFor() throws IOException {
+    assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "kit", "--language", "es"), told());
+    try (PDDocument pdf = Loader.loadPDF(folder.resolve("kit/checklist.pdf").toFile())) {
+      assertTrue(new PDFTextStripper().getText(pdf).contains("Ciruelas"));
+      assertEquals("es", pdf.getDocumentCatalog().getLanguage());
+    }
+    assertEquals(2, run("kit", sample("plum-day.yaml"), "--language", "ess"));
+    assertTrue(told().contains("did you mean es?"), told());
+  }
+
+  @Test
+  void showsAPictureOfEveryPage() throws IOException {
+    assertEquals(0, run("kit", sample("bean-day.yaml"), "-o", "kit", "--preview"), told());
+    for (String sheet : List.of("checklist", "day", "labels", "shelf")) {
+      int pages;
+      try (PDDocument pdf = Loader.loadPDF(folder.resolve("kit/" + sheet + ".pdf").toFile())) {
+        pages = pdf.getNumberOfPages();
+      }
+      for (int page = 1; page <= pages; page++) {
+        Path file = folder.resolve("kit/preview/" + sheet + "-" + page + ".png");
+        BufferedImage picture = ImageIO.read(file.toFile());
+        assertTrue(picture.getWidth() > 800, file.toString());
+      }
+      assertFalse(
+          Files.exists(folder.resolve("kit/preview/" + sheet + "-" + (pages + 1) + ".png")));
+    }
   }
 
   /** AIB 539 (2015) p. 2-22 and p. 3-10, band 1,001 to 3,000 ft. */

@@ -29,7 +29,7 @@ class BoilingWaterStepsTest {
         - Lay out lifter, funnel, bubble tool, cloths, timer
         # Jars and lids
         - Half-fill the canner, rack in
-        - Light the fire; heat water to [140 °F (60 °C)] !Boiling cracks raw-packed jars.
+        - Heat the water to [140 °F (60 °C)] !Boiling cracks raw-packed jars.
         - Wash jars in hot suds, rinse
         - Keep jars hot until filled !Hot food cracks a cold jar.
         - Ready lids as the maker says
@@ -51,25 +51,28 @@ class BoilingWaterStepsTest {
         # Canner
         - Stand the jars upright on the rack
         - Add boiling water, over the lids [2 in (51 mm)]
-        - Put the lid on, the heat to its highest
+        - Put the lid on
+        - Turn the heat to its highest
         - Wait for a full rolling boil !Bubbles at the edge are not a boil.
         # Clock
         = Start the clock at the full rolling boil [30 min] [7, 7] [Boils at, Start, End]\
          !Boil lost? Bring back the full boil and run the whole time again.
         ~ Keep the lid on and the boil full to the end
         ~ Keep the lids covered: add boiling water
+        - At the end, turn the heat off
         # Out and cool
-        ~ Turn off, lid off; wait [5 min]
+        ~ Take the lid off; wait [5 min]
         - Lift jars upright onto a towel
-        - Stand 1 in (25 mm) apart, no draught
+        - Stand 1 in (25 mm) apart
         - Leave the bands alone !Tightening now breaks the seal.
-        ~ Let the jars cool [12 to 24 h]
+        ~ Cool, no draught [12 to 24 h]
         # Next day
         - Take the bands off
         - Press each lid: it must not move
         - Tap each lid: it must ring clear
         - Look across each lid: it must dip
-        - Wash, dry, label sealed jars
+        - Wash and dry sealed jars
+        - Label each sealed jar
         - Store dark and dry, 50 to 70 °F (10 to 21 °C)
         - Write down [Sealed, Not sealed, Liquid low, jar no., By]
         """,
@@ -97,7 +100,7 @@ class BoilingWaterStepsTest {
     assertEquals(
         List.of(
             "- Half-fill the canner, rack in",
-            "- Light the fire; heat water to [180 °F (82 °C)]",
+            "- Heat the water to [180 °F (82 °C)]",
             "- Wash jars in hot suds, rinse",
             "~ Boil the empty jars upright, 1 in (25 mm) under water [10 min]",
             "- Keep them in it until filled",

@@ -40,18 +40,19 @@ class PressureStepsTest {
             "= Start the clock when the dial shows [13 psi (90 kPa)] [25 min] [7]"
                 + " [Vent from, Start, End, Lowest psi]"
                 + " !Below it, even once? Bring the pressure back and run the whole time again.",
-            "~ Hold it there or a little above; change the heat gently"),
+            "~ Hold it there or a little above; change the heat gently",
+            "- At the end, turn the heat off"),
         Outline.section("clock", beans));
     assertEquals(
         List.of(
-            "~ Turn off; wait for [0 psi] !Never force-cool the canner.",
+            "~ Wait for [0 psi] !Never force-cool the canner.",
             "- Open petcock, or weight off",
             "~ Wait, lid on [10 min]",
             "- Open the lid away from you",
             "- Lift jars upright onto a towel",
-            "- Stand 1 in (25 mm) apart, no draught",
+            "- Stand 1 in (25 mm) apart",
             "- Leave the bands alone !Tightening now breaks the seal.",
-            "~ Let the jars cool [12 to 24 h]"),
+            "~ Cool, no draught [12 to 24 h]"),
         Outline.section("out", beans));
   }
 
@@ -73,7 +74,8 @@ class PressureStepsTest {
                 + " [Vent from, Start, End, Kept moving]"
                 + " !Weight still, even once? Bring the pressure back and run the whole time"
                 + " again.",
-            "~ Keep the weight moving as its maker says"),
+            "~ Keep the weight moving as its maker says",
+            "- At the end, turn the heat off"),
         Outline.section("clock", chicken));
   }
 

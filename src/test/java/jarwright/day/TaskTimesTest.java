@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.plan.OwnTime;
+import jarwright.problem.Place;
 import jarwright.process.Product;
 import jarwright.quantity.Fraction;
 import jarwright.water.Estimate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -23,6 +26,12 @@ class TaskTimesTest {
     TaskTimes.Span none = new TaskTimes.Span(Fraction.ZERO, Fraction.ZERO);
     TaskTimes.Span fixed = new TaskTimes.Span(Fraction.of(least), Fraction.of(most));
     return new TaskTimes.Row(kind, of, fixed, none, TaskTimes.Each.LOAD, 1, 0);
+  }
+
+  private static OwnTime own(String task, String of, int least, int most) {
+    OwnTime.Span fixed = new OwnTime.Span(Fraction.of(least), Fraction.of(most));
+    Place here = Place.wholeFile("kitchen.yaml");
+    return new OwnTime(task, Optional.of(of), fixed, Optional.empty(), here);
   }
 
   private static Estimate estimate(TaskTimes times, TaskKind kind, String id, int hands) {
@@ -46,11 +55,25 @@ class TaskTimesTest {
 
   @Test
   void theHouseholdsOwnFigureGoesBeforeTheTables() {
-    TaskTimes own = TIMES.with(List.of(row(TaskKind.FILL, "plums-halved-or-whole", 11, 12)));
+    TaskTimes own = TIMES.with(List.of(own("fill", "plums-halved-or-whole", 11, 12)));
     assertEquals(new Estimate(11, 12), estimate(own, TaskKind.FILL, "plums-halved-or-whole", 1));
     assertEquals(
         estimate(TIMES, TaskKind.FILL, "peaches-halved-or-sliced", 1),
         estimate(own, TaskKind.FILL, "peaches-halved-or-sliced", 1));
+  }
+
+  /** The household times the work; who can share it and on how many burners stays as it was. */
+  @Test
+  void anOwnFigureKeepsHandsAndPots() {
+    TaskTimes own = TIMES.with(List.of(own("prepare", "tomato", 30, 30)));
+    assertEquals(1, own.row(TaskKind.PREPARE, product("tomatoes-crushed")).pots());
+    assertEquals(new Estimate(15, 15), estimate(own, TaskKind.PREPARE, "tomatoes-crushed", 2));
+  }
+
+  @Test
+  void noOwnFigureTouchesAProcessTime() {
+    assertThrows(
+        IllegalArgumentException.class, () -> TIMES.with(List.of(own("process", "tomato", 1, 1))));
   }
 
   @Test

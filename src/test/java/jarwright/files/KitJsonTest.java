@@ -10,9 +10,13 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import jarwright.batch.Batch;
 import jarwright.batch.BatchRecord;
+import jarwright.day.DayPlan;
+import jarwright.day.DayPlanner;
 import jarwright.plan.Plan;
+import jarwright.problem.Problems;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -20,6 +24,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class KitJsonTest {
+  /** One batch of so many stands in the day, so that it is not endless and has every method. */
+  private static final int EVERY = 12;
+
   private static final List<String> FILES = List.of("checklist.pdf", "records/index.html");
 
   @Test
@@ -45,6 +52,10 @@ class KitJsonTest {
         "\"lot\" : \"260824~\"lot\" : \"2608",
         "\"inches\" : \"1/2\"~\"inches\" : \"0.5\"",
         "\"source\" : ~\"sauce\" : ",
+        "\"kind\" : \"process\"~\"kind\" : \"proceed\"",
+        "\"estimate\" : false~\"estimate\" : \"no\"",
+        "\"test_seals_by\" : ~\"test_seals\" : ",
+        "\"put_in_depth_least_mm\" : ~\"put_in_inches\" : ",
       })
   void aDamagedKitDoesNot(String from, String to) throws Exception {
     String sound = kit();
@@ -66,8 +77,16 @@ class KitJsonTest {
       List<LocalTime> times = List.of(LocalTime.of(9, 5), LocalTime.of(10, 0));
       entries.add(new KitJson.Entry(batch, BatchRecord.of(batch, List.of(7, 2), times)));
     }
+    Problems problems = new Problems();
+    List<Batch> some = new ArrayList<>();
+    for (int i = 0; i < entries.size(); i += EVERY) {
+      some.add(entries.get(i).batch());
+    }
+    List<DayPlan> days =
+        new DayPlanner(DayTables.read()).plan(some, ZoneId.of("Europe/Vienna"), problems);
+    assertEquals(List.of(), problems.list());
     Plan plan =
         new Plan("all", EveryProduct.KITCHEN, entries.stream().map(e -> e.batch().plan()).toList());
-    return new String(KitJson.of(plan, entries, FILES), StandardCharsets.UTF_8);
+    return new String(KitJson.of(plan, entries, days, FILES), StandardCharsets.UTF_8);
   }
 }

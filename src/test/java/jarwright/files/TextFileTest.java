@@ -31,7 +31,7 @@ class TextFileTest {
       channel.write(ByteBuffer.wrap(new byte[] {'\n'}), 100_000_000);
     }
     assertEquals(
-        "the file is larger than a plan can be",
+        "the file is larger than 1 MB",
         assertThrows(Refused.class, () -> TextFile.read(large)).problems().get(0).what());
   }
 

@@ -60,6 +60,10 @@ final class LabelSamples {
     return all;
   }
 
+  static LabelStock stock(String id) {
+    return stocks().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+  }
+
   /** The names of all products of the tables. */
   static List<String> names(String file) {
     try (InputStream in = LabelSamples.class.getResourceAsStream("/jarwright/process/" + file);
@@ -104,6 +108,20 @@ final class LabelSamples {
         List.of(name, "Raw pack", "quart", "Boiling water", "45 min", "420 m", "citric acid"),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** The same with a code that holds no more than it must, since choosing codes takes long. */
+  static JarLabel lean(String name, int number) {
+    JarLabel full = label(name, number);
+    return new JarLabel(
+        full.jar(),
+        full.product(),
+        full.packed(),
+        full.useBy(),
+        full.facts(),
+        List.of(),
+        full.link(),
+        full.coldDays());
   }
 
   static byte[] print(List<JarLabel> labels, LabelStock stock, Wording words) {

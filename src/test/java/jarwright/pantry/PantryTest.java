@@ -204,8 +204,32 @@ class PantryTest {
     assertEquals(Standing.Kind.TO_THROW_AWAY, jar(pantry, 3).standing().kind());
     assertEquals(Optional.of(new Doubt(PLUMS.jar(3), NOON, "it spurted")), jar(pantry, 4).doubt());
     assertEquals(Optional.empty(), jar(pantry, 5).doubt());
-    assertEquals(Optional.empty(), jar(pantry, 7).doubt());
+    assertEquals(Standing.Kind.TAKEN, jar(pantry, 7).standing().kind());
     assertEquals(Optional.empty(), pantry.jar(TOMATOES.jar(1)).orElseThrow().doubt());
+  }
+
+  /** It was lost or taken while a sibling was found spoiled: turning up does not make it sound. */
+  @Test
+  void aJarThatTurnsUpAgainIsInDoubtLikeItsSiblings() {
+    Pantry pantry =
+        after(
+            entry(PLUMS, "1", JarStep.missing()),
+            entry(PLUMS, "2", JarStep.taken("")),
+            entry(PLUMS, "4", JarStep.tossed("broken")),
+            entry(PLUMS, "3", new Spoiled("it spurted")),
+            entry(PLUMS, "1 2", JarStep.found("cellar B3")));
+    assertEquals("cellar B3", jar(pantry, 1).shelf());
+    assertEquals(Optional.of(PLUMS.jar(3)), jar(pantry, 1).doubt().map(Doubt::cause));
+    assertEquals(Optional.of(PLUMS.jar(3)), jar(pantry, 2).doubt().map(Doubt::cause));
+    assertEquals(Optional.empty(), jar(pantry, 4).doubt());
+  }
+
+  /** A lost jar that is itself the spoiled one is not to be eaten when it is found. */
+  @Test
+  void aLostJarFoundSpoiledIsToBeThrownAway() {
+    Pantry pantry =
+        after(entry(PLUMS, "1", JarStep.missing()), entry(PLUMS, "1", new Spoiled("it spurted")));
+    assertEquals(Standing.Kind.TO_THROW_AWAY, jar(pantry, 1).standing().kind());
   }
 
   @Test
@@ -219,7 +243,7 @@ class PantryTest {
     assertEquals(
         List.of(
             "event 4: its time 2026-08-24T12:00-05:00 lies before"
-                + " 2026-08-25T12:00-05:00 of an earlier event"),
+                + " 2026-08-25T12:00-05:00 of the event before it"),
         pantry.remarks().stream().map(Remark::toString).toList());
   }
 

@@ -109,5 +109,7 @@ class UseOrderTest {
     assertTrue(UseOrder.isCalled(crushed, "crushed quart"));
     assertTrue(UseOrder.isCalled(facts("plum jam"), "plums"));
     assertFalse(UseOrder.isCalled(crushed, "tomato juice"));
+    assertFalse(UseOrder.isCalled(crushed, "!?"));
+    assertFalse(UseOrder.isCalled(crushed, ""));
   }
 }

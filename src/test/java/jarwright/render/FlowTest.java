@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.page.DoesNotFit;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -20,6 +21,30 @@ class FlowTest {
   private static List<String> section(String head, String body) {
     return Prints.pages(
         Prints.pdf("<sheet><section>" + head + "<body>" + body + "</body></section></sheet>"));
+  }
+
+  /** "12.75 L" that ends its line after "12" would be another amount of water. */
+  @Test
+  void aFigureIsNeverCutInTwo() {
+    int printed = 0;
+    for (int width = 30; width <= 90; width++) {
+      String body =
+          "<columns widths=\""
+              + width
+              + " *\"><column><steps box=\"7\"><step figure=\"13-1/2 quarts\""
+              + " also=\"12.75\u00a0L, 14.5\u00a0cm\u00a0deep\"><para>Put in water</para></step></steps>"
+              + "</column><column/></columns>";
+      try {
+        String words = String.join(" ", section("", body)).replace('\u00a0', ' ');
+        for (String whole : List.of("quarts", "12.75 L,", "14.5 cm deep")) {
+          assertTrue(words.contains(whole), width + " mm: " + words);
+        }
+        printed++;
+      } catch (DoesNotFit tooNarrow) {
+        assertTrue(tooNarrow.getMessage().startsWith("t.ftl:1: <step> does not fit: it needs "));
+      }
+    }
+    assertTrue(printed > 30, printed + " widths");
   }
 
   @Test
@@ -138,6 +163,18 @@ class FlowTest {
     for (String page : pages) {
       assertTrue(page.lines().findFirst().orElse("").contains("begin"), page);
       assertTrue(page.contains("end " + page.replaceAll("(?s).*begin (\\d+).*", "$1")), page);
+    }
+  }
+
+  @Test
+  void aSumOfMeasuresIsDividedOnlyBetweenThem() {
+    String sum =
+        IntStream.range(0, 24).mapToObj(i -> "3/4 cup").collect(Collectors.joining(" + "));
+    String page = section("", "<steps><step figure=\"" + sum + "\">Set out</step></steps>").get(0);
+    List<String> lines = page.lines().filter(l -> l.contains("cup")).toList();
+    assertTrue(lines.size() > 1, page);
+    for (String line : lines) {
+      assertTrue(line.matches("(3\u20444 cup( \\+ ?)?)+"), line);
     }
   }
 }

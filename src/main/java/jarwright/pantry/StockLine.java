@@ -1,0 +1,51 @@
+package jarwright.pantry;
+
+import jarwright.lot.LotCode;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Jars in the house that are alike: of one lot, at one place, equally urgent.
+ *
+ * @param spot where the ledger has them, whatever has run out since
+ * @param deadline the day by which they are to be used, eaten or canned again; empty where nobody
+ *     knows or none is set
+ */
+public record StockLine(
+    LotCode lot,
+    LotFacts facts,
+    Urgency urgency,
+    Spot spot,
+    Optional<LocalDate> deadline,
+    JarNumbers jars) {
+
+  private record Key(LotCode lot, Urgency urgency, Spot spot, Optional<LocalDate> deadline) {}
+
+  /** All jars that are in the house, gathered into lines, first to use first. */
+  public static List<StockLine> of(Stream<Jar> jars, OffsetDateTime now) {
+    Map<Key, List<Jar>> gathered = new LinkedHashMap<>();
+    for (Jar jar : new UseOrder(now).of(jars)) {
+      Key key =
+          new Key(jar.id().lot(), Urgency.of(jar, now), Spot.of(jar.standing()), jar.deadline());
+      gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(jar);
+    }
+    List<StockLine> lines = new ArrayList<>();
+    gathered.forEach(
+        (key, same) ->
+            lines.add(
+                new StockLine(
+                    key.lot(),
+                    same.get(0).facts(),
+                    key.urgency(),
+                    key.spot(),
+                    key.deadline(),
+                    JarNumbers.of(same.stream().map(j -> j.id().number()).toList()))));
+    return lines;
+  }
+}

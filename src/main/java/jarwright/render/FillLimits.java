@@ -1,0 +1,64 @@
+package jarwright.render;
+
+import freemarker.core.Environment;
+import freemarker.core.TemplateProcessingTracer;
+import jarwright.page.TemplateFault;
+import java.io.IOException;
+import java.io.Writer;
+
+/**
+ * Ends the filling of a household's own template that goes round without an end, or writes more
+ * than any sheet holds.
+ */
+final class FillLimits extends Writer implements TemplateProcessingTracer {
+  /** Some twenty times what 10,000 labels take. */
+  private static final int MOST_ELEMENTS = 10_000_000;
+
+  private static final int MOST_CHARACTERS = 32_000_000;
+
+  private final Writer out;
+  private String template;
+  private int line;
+  private int elements;
+  private long written;
+
+  FillLimits(String template, Writer out) {
+    this.template = template;
+    this.out = out;
+  }
+
+  @Override
+  public void enterElement(Environment environment, TracedElement element) {
+    // What an empty template is made of belongs to none.
+    if (element.getTemplate() != null) {
+      template = element.getTemplate().getSourceName();
+      line = element.getBeginLine();
+    }
+    elements++;
+    if (elements > MOST_ELEMENTS) {
+      throw new TemplateFault(template, line, 0, "the template goes round here without an end");
+    }
+  }
+
+  @Override
+  public void exitElement(Environment environment, TracedElement element) {}
+
+  @Override
+  public void write(char[] chars, int from, int length) throws IOException {
+    written += length;
+    if (written > MOST_CHARACTERS) {
+      throw new TemplateFault(template, line, 0, "the template writes more than a sheet can hold");
+    }
+    out.write(chars, from, length);
+  }
+
+  @Override
+  public void flush() throws IOException {
+    out.flush();
+  }
+
+  @Override
+  public void close() throws IOException {
+    out.close();
+  }
+}

@@ -1,0 +1,119 @@
+package jarwright.checklist;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import jarwright.day.Figure;
+import jarwright.day.PlannedBatch;
+import jarwright.page.PaperSize;
+import jarwright.process.JarSize;
+import jarwright.process.Method;
+import jarwright.process.Pack;
+import jarwright.process.PrintedRow;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A sheet for every product and method, read back and measured; lengths in mm. */
+class EverySheetTest {
+  private static final int ALTITUDE = 1_400;
+  private static final double FILM = 10;
+  private static final double HOLES = 20;
+
+  /** A half of the thickest line that may stand on a margin. */
+  private static final double HALF_A_LINE = 0.5;
+
+  /** Every so many are measured; the profile {@code sweep} measures all. All are printed. */
+  private static final int STEP = Integer.getInteger("sweep.sheets", 8);
+
+  /** Type that is no smaller than any element may set it. */
+  private static final double SMALLEST = 6;
+
+  private static List<PlannedBatch> everyProductAndMethod() {
+    Map<String, PlannedBatch> all = new LinkedHashMap<>();
+    for (PrintedRow row : PrintedRow.all()) {
+      if (row.isTested() && row.from() <= ALTITUDE && ALTITUDE <= row.to()) {
+        all.computeIfAbsent(row.product() + " " + row.method(), key -> sheet(row));
+      }
+    }
+    return List.copyOf(all.values());
+  }
+
+  private static PlannedBatch sheet(PrintedRow row) {
+    Method method = Method.named(row.method()).orElseThrow();
+    PlannedBatch batch =
+        PlannedBatch.of(
+                row.product(),
+                method,
+                row.isFor("hot") ? Pack.HOT : Pack.RAW,
+                JarSize.named(row.jar()).orElseThrow())
+            .at(ALTITUDE + " ft")
+            .pressure(row.pressure());
+    return method == Method.BOILING_WATER
+        ? batch.water(new Figure("13-3/4 quarts", "13 L, 14.5\u00a0cm\u00a0deep"))
+        : batch;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, false", "0, true", "1, false", "1, true"})
+  void everySheetKeepsItsMarginsAndItsWordsApart(int paper, boolean large) {
+    PaperSize size = PaperSize.NAMED.get(paper);
+    List<PlannedBatch> all = everyProductAndMethod();
+    assertTrue(all.size() > 200, "products and methods");
+    List<PlannedBatch> measured = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (i % STEP == 0) {
+        measured.add(all.get(i));
+      }
+    }
+    byte[] whole = Printed.pdf(size, large, all.toArray(PlannedBatch[]::new));
+    assertEquals(
+        all.size(), Printed.sides(whole).stream().filter(s -> s.contains("Side 1 of ")).count());
+    List<Ink> sides = Ink.of(Printed.pdf(size, large, measured.toArray(PlannedBatch[]::new)));
+    for (int i = 0; i < sides.size(); i++) {
+      boolean front = i % 2 == 0;
+      inside(sides.get(i), front ? HOLES : FILM, size.width() - (front ? FILM : HOLES), size);
+      apart(sides.get(i));
+    }
+  }
+
+  private static void inside(Ink side, double left, double right, PaperSize size) {
+    for (Ink.Shape shape : side.shapes()) {
+      assertTrue(
+          shape.left() >= left - HALF_A_LINE
+              && shape.right() <= right + HALF_A_LINE
+              && shape.top() >= FILM - HALF_A_LINE
+              && shape.bottom() <= size.height() - FILM + HALF_A_LINE,
+          shape::toString);
+    }
+    for (Ink.Glyph glyph : side.glyphs()) {
+      assertTrue(
+          glyph.left() >= left
+              && glyph.right() <= right + HALF_A_LINE
+              && glyph.base() <= size.height() - FILM + HALF_A_LINE,
+          glyph::toString);
+      assertTrue(glyph.text().isBlank() || glyph.size() >= SMALLEST, glyph::toString);
+    }
+  }
+
+  private static void apart(Ink side) {
+    List<Ink.Glyph> glyphs =
+        side.glyphs().stream()
+            .filter(g -> !g.text().isBlank() && !g.text().equals("\u2044"))
+            .sorted(Comparator.comparingDouble(Ink.Glyph::top))
+            .toList();
+    for (int i = 0; i < glyphs.size(); i++) {
+      for (int j = i + 1; j < glyphs.size() && glyphs.get(j).top() < glyphs.get(i).base(); j++) {
+        Ink.Glyph a = glyphs.get(i);
+        Ink.Glyph b = glyphs.get(j);
+        double across = Math.min(a.right(), b.right()) - Math.max(a.left(), b.left());
+        double down = Math.min(a.base(), b.base()) - Math.max(a.top(), b.top());
+        assertTrue(across < 0.4 || down < 0.4, () -> a + " lies upon " + b);
+      }
+    }
+  }
+}

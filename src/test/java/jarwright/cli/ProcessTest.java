@@ -1,0 +1,143 @@
+package jarwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Looking processes up, in a kitchen at 420 m. */
+class ProcessTest {
+  private static final List<String> COLUMNS =
+      List.of(
+          "product_id",
+          "method",
+          "pack",
+          "jar",
+          "alt_min_ft",
+          "alt_max_ft",
+          "outcome",
+          "minutes",
+          "psi",
+          "source");
+
+  @TempDir Path folder;
+
+  private Household house;
+
+  @BeforeEach
+  void moveIn() throws Exception {
+    house = new Household(folder);
+  }
+
+  private int process(String words) throws Exception {
+    return house.run(("process " + words).split(" "));
+  }
+
+  /** Every row of the table, in its order and spelling, with just these columns. */
+  @Test
+  void allRowsAreListedAsTheTableHasThem() throws Exception {
+    assertEquals(0, process("--all --format csv"), house.told());
+    CSVFormat form = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (InputStream in =
+            ProcessTest.class.getResourceAsStream("/jarwright/process/process-times.csv");
+        CSVParser listed = CSVParser.parse(house.said(), form);
+        CSVParser printed =
+            CSVParser.parse(new String(in.readAllBytes(), StandardCharsets.UTF_8), form)) {
+      assertEquals(COLUMNS, listed.getHeaderNames());
+      List<CSVRecord> own = listed.getRecords();
+      List<CSVRecord> table = printed.getRecords();
+      assertEquals(1_590, own.size());
+      assertEquals(table.size(), own.size());
+      for (int i = 0; i < own.size(); i++) {
+        CSVRecord row = table.get(i);
+        assertEquals(COLUMNS.stream().map(row::get).toList(), own.get(i).toList());
+      }
+    }
+  }
+
+  /** AIB 539 (2015) Guide 2, peaches, raw pack, quarts: 30, 35, 40 and 45 minutes. */
+  @Test
+  void theHouseholdsBandIsMarked() throws Exception {
+    assertEquals(0, process("--product peaches-halved-or-sliced --pack raw --jar quart"));
+    String text = house.said();
+    assertTrue(text.contains("0–1,000         1,001–3,000 *   3,001–6,000     6,001+"), text);
+    assertTrue(text.contains("30 min          35 min *        40 min          45 min"), text);
+    assertTrue(text.contains("source: AIB 539 (2015) p. 2-"), text);
+    assertEquals(0, process("--product peaches-halved-or-sliced --jar quart --format json"));
+    String own =
+        house
+            .said()
+            .lines()
+            .filter(l -> l.matches(".*\"(alt_min_ft|own_band)\".*"))
+            .map(l -> l.replaceAll("[\", ]", ""))
+            .collect(Collectors.joining(" "));
+    assertTrue(own.contains("alt_min_ft:1001 own_band:true alt_min_ft:3001 "), own);
+    assertFalse(own.contains("alt_min_ft:3001 own_band"), own);
+  }
+
+  /** AIB 539 (2015) Guide 1, p. 1-22: half-pints as pints, where they are not listed. */
+  @Test
+  void aServedJarIsShownWithTheTimeThatServesIt() throws Exception {
+    assertEquals(0, process("--product peaches-halved-or-sliced --pack raw --jar half-pint"));
+    String text = house.said();
+    assertTrue(text.contains("boiling-water, raw, pint"), text);
+    assertTrue(text.contains("half-pint: no time is printed; the pint time is used"), text);
+  }
+
+  @Test
+  void aboveEightThousandFeetTheTableIsShownWithACaution() throws Exception {
+    assertEquals(0, process("peaches raw quart --altitude 8,001ft"));
+    assertTrue(house.said().contains("45 min *"), house.said());
+    assertTrue(house.said().contains("one state service boils longer"), house.said());
+    assertEquals(0, process("peaches raw quart --altitude 8,000ft"));
+    assertFalse(house.said().contains("boils longer"), house.said());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          tuna quart               | tuna in quart jars: no tested process | pints or half-pints
+          half-gallon peaches      | half-gallon jars of anything but      | peach-salsa: no such jar
+          green beans boiling      | no such jar, pack or method           | tested: dial-gauge raw-or-hot: pint, quart
+          pumpkin puree            | heat may not reach the center         | freeze the puree
+          oven canned tomatoes     | oven canning: no tested process       | boiling-water or pressure canner
+          xyzzy                    | no product of the tables              | freeze or refrigerate
+          """)
+  void aRefusalSaysWhyAndWhatIsTested(String asked, String why, String instead) throws Exception {
+    for (String format : List.of("text", "csv", "json")) {
+      assertEquals(1, process(asked + " --format " + format));
+      assertEquals("", house.said());
+      assertTrue(house.told().contains(why) && house.told().contains(instead), house.told());
+      assertTrue(house.told().contains("ask your local extension service"), house.told());
+    }
+  }
+
+  /** Tables that hold, and the later source that warns of them. */
+  @Test
+  void aProductThatALaterSourceDoubtsIsShownWithItsCaution() throws Exception {
+    assertEquals(0, process("mango sauce"));
+    assertTrue(house.said().contains("Caution: "), house.said());
+    assertTrue(house.said().contains("one state service says no mango sauce"));
+  }
+
+  @Test
+  void whatANameLeavesOutIsNotFoundByIt() throws Exception {
+    assertEquals(0, process("tuna"));
+    assertFalse(house.said().contains("fish-in-quart-jars"), house.said());
+  }
+}
