@@ -70,6 +70,17 @@ public record LotCode(LocalDate packed, char letter) implements Comparable<LotCo
     return new JarId(this, number);
   }
 
+  /** By hand, as {@link #hashCode}: lots are compared at every start, and by the million. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LotCode that && letter == that.letter && packed.equals(that.packed);
+  }
+
+  @Override
+  public int hashCode() {
+    return packed.hashCode() * 31 + letter;
+  }
+
   @Override
   public int compareTo(LotCode other) {
     int byDay = packed.compareTo(other.packed);

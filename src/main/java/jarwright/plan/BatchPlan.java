@@ -42,6 +42,12 @@ public record BatchPlan(
     places = Map.copyOf(places);
   }
 
+  /** Its place alone: hashing all its parts by what the compiler makes slows every start. */
+  @Override
+  public int hashCode() {
+    return plan.hashCode() * 31 + position;
+  }
+
   /** What the household wants to remember; each may be empty. */
   public record Notes(String from, String shelf, String lids, String note) {}
 

@@ -21,7 +21,7 @@ final class Pipe extends Reader {
   private boolean ended;
 
   /** The fault that ended the writing, if it was one; seen by the reader after the last piece. */
-  private volatile RuntimeException fault;
+  private volatile Throwable fault;
 
   /** An empty piece ends the text. */
   private static CharBuffer end() {
@@ -34,7 +34,7 @@ final class Pipe extends Reader {
       Inlet inlet = new Inlet();
       try {
         filling.into(inlet);
-      } catch (RuntimeException e) {
+      } catch (RuntimeException | Error e) {
         fault = e;
       }
       inlet.flush();
@@ -61,8 +61,11 @@ final class Pipe extends Reader {
       ended = !current.hasRemaining();
     }
     if (ended) {
+      if (fault instanceof Error error) {
+        throw error;
+      }
       if (fault != null) {
-        throw fault;
+        throw (RuntimeException) fault;
       }
       return -1;
     }

@@ -108,17 +108,13 @@ final class QrCodes {
       if (version == 0) {
         throw tooLong(element, text);
       }
-      int width = QrSize.modules(version);
-      modules = width + 2 * QUIET;
-      if (fits(width, room, last)) {
+      modules = QrSize.modules(version);
+      if (room.holds(modules) && (last || room.standsBending(modules))) {
         return encode(element, text, shape, version, group);
       }
     }
-    throw new DoesNotFit(element.where() + " the QR code", modules * room.least(), room.side());
-  }
-
-  private static boolean fits(int width, Room room, boolean last) {
-    return room.holds(width) && (last || room.standsBending(width));
+    throw new DoesNotFit(
+        element.where() + " the QR code", (modules + 2 * QUIET) * room.least(), room.side());
   }
 
   private QRCode encode(Element element, String text, Shape shape, int version, String group) {
@@ -155,7 +151,8 @@ final class QrCodes {
     static Shape of(String text) {
       Mode mode = Encoder.chooseMode(text);
       boolean ascii = text.chars().allMatch(c -> c <= 0x7E);
-      int length = mode == Mode.BYTE ? text.getBytes(StandardCharsets.UTF_8).length : text.length();
+      int length =
+          mode == Mode.BYTE ? text.getBytes(StandardCharsets.UTF_8).length : text.length();
       return new Shape(mode, length, !ascii);
     }
 

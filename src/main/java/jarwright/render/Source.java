@@ -129,10 +129,11 @@ final class Source implements AutoCloseable {
 
     @Override
     public void enterElement(Environment environment, TracedElement element) {
-      if (element.getTemplate() != null) {
-        nowTemplate = element.getTemplate().getSourceName();
-        nowLine = element.getBeginLine();
+      if (element.getTemplate() == null) {
+        return;
       }
+      nowTemplate = element.getTemplate().getSourceName();
+      nowLine = element.getBeginLine();
     }
 
     @Override
