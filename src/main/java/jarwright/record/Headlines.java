@@ -78,6 +78,9 @@ public final class Headlines {
     if (!jar.facts().madeHere()) {
       return told(Tone.LOOK, "unvouched", Map.of(), Map.of());
     }
+    if (!jar.mayStandOnShelf()) {
+      return told(Tone.LOOK, "unrecorded", Map.of(), Map.of());
+    }
     if (useBy.isEmpty()) {
       return told(Tone.LOOK, "undated", Map.of(), Map.of());
     }
