@@ -22,6 +22,9 @@ final class BentCode {
   /** Modules from a code's edge to the middle of the pattern in its corner (ISO/IEC 18004). */
   private static final float CORNER = 3.5f;
 
+  /** The same to the row and the column in which dark and light take turns. */
+  private static final int TIMING = 6;
+
   /** The same to the pattern that codes from 25 modules on have in the fourth corner. */
   private static final float FOURTH = 6.5f;
 
@@ -35,32 +38,39 @@ final class BentCode {
 
   private static final double SQUEEZE_STEP = 0.7;
 
+  /** Of the modules that take turns so many may be spoilt, as by a glare: one in so many. */
+  private static final int SPOILT = 6;
+
+  /** The lower edge against the upper one, by perspective, where the fourth pattern is not seen. */
+  private static final float[] SPREADS = {1, 0.96f, 1.04f, 0.92f, 1.08f};
+
   private static final int LEAST_WIDTH = 21;
   private static final int MOST_WIDTH = 57;
   private static final int VERSION_STEP = 4;
 
   private final BitMatrix picture;
   private final ResultPoint[] corners;
+  private final int width;
   private final Decoder decoder = new Decoder();
 
-  private BentCode(BitMatrix picture, ResultPoint... corners) {
+  private BentCode(BitMatrix picture, ResultPoint[] corners, int width) {
     this.picture = picture;
     this.corners = corners;
+    this.width = width;
   }
 
   /**
    * What the code says; empty where no bow lets it be read.
    *
    * @param picture black and white
-   * @param place lower left, upper left and upper right corner patterns, in pixels
+   * @param place lower left, upper left and upper right corner patterns in pixels, and the fourth
+   *     where it was seen
    */
   static Optional<String> read(BitMatrix picture, DetectorResult place) {
-    BentCode code = new BentCode(picture, place.getPoints());
     int width = place.getBits().getWidth();
-    for (int other : new int[] {0, VERSION_STEP, -VERSION_STEP}) {
-      int modules = width + other;
+    for (int modules : new int[] {width, width + VERSION_STEP, width - VERSION_STEP}) {
       if (modules >= LEAST_WIDTH && modules <= MOST_WIDTH) {
-        Optional<String> text = code.read(modules);
+        Optional<String> text = new BentCode(picture, place.getPoints(), modules).read();
         if (text.isPresent()) {
           return text;
         }
@@ -69,13 +79,13 @@ final class BentCode {
     return Optional.empty();
   }
 
-  private Optional<String> read(int width) {
-    for (double bow = BOW_STEP; bow <= MOST_BOW; bow += BOW_STEP) {
+  private Optional<String> read() {
+    for (double bow = 0; bow <= MOST_BOW; bow += BOW_STEP) {
       for (double squeeze = 0; squeeze <= MOST_SQUEEZE; squeeze += SQUEEZE_STEP) {
         for (int sign = 0; sign < 4; sign++) {
           double down = (sign & 1) == 0 ? bow : -bow;
           double along = (sign & 2) == 0 ? squeeze : -squeeze;
-          Optional<String> text = read(width, along, down);
+          Optional<String> text = read(along, down);
           if (text.isPresent()) {
             return text;
           }
@@ -85,22 +95,30 @@ final class BentCode {
     return Optional.empty();
   }
 
-  private Optional<String> read(int width, double along, double down) {
-    PerspectiveTransform straight = straight(width, along, down);
+  private Optional<String> read(double along, double down) {
+    if (corners.length > 3) {
+      Optional<String> text = read(new Grid(byFour(along, down), along, down));
+      if (text.isPresent()) {
+        return text;
+      }
+    }
+    for (float spread : SPREADS) {
+      Optional<String> text = read(new Grid(byThree(spread), along, down));
+      if (text.isPresent()) {
+        return text;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<String> read(Grid grid) {
+    if (!keepsTime(grid)) {
+      return Optional.empty();
+    }
     BitMatrix modules = new BitMatrix(width);
-    float[] at = new float[2];
     for (int row = 0; row < width; row++) {
       for (int column = 0; column < width; column++) {
-        double bulge = bulge(column + 0.5, width);
-        at[0] = (float) (column + 0.5 + along * bulge);
-        at[1] = (float) (row + 0.5 + down * bulge);
-        straight.transformPoints(at);
-        int x = (int) at[0];
-        int y = (int) at[1];
-        if (x < 0 || y < 0 || x >= picture.getWidth() || y >= picture.getHeight()) {
-          return Optional.empty();
-        }
-        if (picture.get(x, y)) {
+        if (isDark(grid, column, row)) {
           modules.set(column, row);
         }
       }
@@ -112,47 +130,78 @@ final class BentCode {
     }
   }
 
-  /** How far a line has bowed, from 0 at the middles of both corner patterns to 1 between them. */
-  private static double bulge(double column, int width) {
+  /** Whether dark and light take turns where they should: a quick look before all is read. */
+  private boolean keepsTime(Grid grid) {
+    int spoilt = 0;
+    for (int i = TIMING; i < width - TIMING; i++) {
+      boolean dark = i % 2 == 0;
+      spoilt += isDark(grid, i, TIMING) == dark ? 0 : 1;
+      spoilt += isDark(grid, TIMING, i) == dark ? 0 : 1;
+    }
+    return spoilt <= 2 * (width - 2 * TIMING) / SPOILT;
+  }
+
+  private boolean isDark(Grid grid, int column, int row) {
+    double bulge = bulge(column + 0.5);
+    float[] at = {
+      (float) (column + 0.5 + grid.along() * bulge), (float) (row + 0.5 + grid.down() * bulge)
+    };
+    grid.flat().transformPoints(at);
+    int x = (int) at[0];
+    int y = (int) at[1];
+    return x >= 0
+        && y >= 0
+        && x < picture.getWidth()
+        && y < picture.getHeight()
+        && picture.get(x, y);
+  }
+
+  /**
+   * Where modules are.
+   *
+   * @param flat from modules to pixels, were the code flat
+   * @param along modules by which the middle of a line is shifted along itself
+   * @param down modules by which it is shifted across
+   */
+  private record Grid(PerspectiveTransform flat, double along, double down) {}
+
+  /** How far a line has bowed: 0 at the middles of both corner patterns, 1 half way. */
+  private double bulge(double column) {
     double share = 2 * (column - CORNER) / (width - 2 * CORNER) - 1;
     return 1 - share * share;
   }
 
-  /** From modules of the flattened code to pixels, by the corner patterns that were found. */
-  private PerspectiveTransform straight(int width, double along, double down) {
+  private PerspectiveTransform byFour(double along, double down) {
+    float fourth = width - FOURTH;
+    double bulge = bulge(fourth);
+    return flat(
+        (float) (fourth + along * bulge), (float) (fourth + down * bulge), corners[3]);
+  }
+
+  private PerspectiveTransform byThree(float spread) {
+    float x = corners[0].getX() + spread * (corners[2].getX() - corners[1].getX());
+    float y = corners[0].getY() + spread * (corners[2].getY() - corners[1].getY());
+    return flat(width - CORNER, width - CORNER, new ResultPoint(x, y));
+  }
+
+  private PerspectiveTransform flat(float column, float row, ResultPoint fourth) {
     float far = width - CORNER;
-    ResultPoint left = corners[1];
-    ResultPoint right = corners[2];
-    ResultPoint foot = corners[0];
-    float fourth = far;
-    float x = right.getX() - left.getX() + foot.getX();
-    float y = right.getY() - left.getY() + foot.getY();
-    float fourthX = far;
-    float fourthY = far;
-    if (corners.length > 3) {
-      fourth = width - FOURTH;
-      double bulge = bulge(fourth, width);
-      fourthX = (float) (fourth + along * bulge);
-      fourthY = (float) (fourth + down * bulge);
-      x = corners[3].getX();
-      y = corners[3].getY();
-    }
     return PerspectiveTransform.quadrilateralToQuadrilateral(
         CORNER,
         CORNER,
         far,
         CORNER,
-        fourthX,
-        fourthY,
+        column,
+        row,
         CORNER,
         far,
-        left.getX(),
-        left.getY(),
-        right.getX(),
-        right.getY(),
-        x,
-        y,
-        foot.getX(),
-        foot.getY());
+        corners[1].getX(),
+        corners[1].getY(),
+        corners[2].getX(),
+        corners[2].getY(),
+        fourth.getX(),
+        fourth.getY(),
+        corners[0].getX(),
+        corners[0].getY());
   }
 }

@@ -40,8 +40,8 @@ final class CodeFinder {
   enum Look {
     /** As it is, against the brightness round each place. */
     WHOLE,
-    /** Its noise smoothed and its darkest and lightest drawn apart, for a dim cellar. */
-    BRIGHTENED,
+    /** Its noise smoothed and its edges drawn out: out of focus, or in a dim cellar. */
+    SHARPENED,
     /** Turned by half a right angle: a code that stands on its corner is missed. */
     TURNED,
     /** At twice its size, for codes far off. */
@@ -70,7 +70,7 @@ final class CodeFinder {
   private static void look(GreyPicture picture, Look look, Set<String> found) {
     switch (look) {
       case WHOLE -> read(picture, HybridBinarizer::new, found);
-      case BRIGHTENED -> read(picture.smoothed().stretched(), HybridBinarizer::new, found);
+      case SHARPENED -> read(picture.smoothed(1).sharpened(), HybridBinarizer::new, found);
       case TURNED -> {
         boolean small = (long) picture.w() * picture.h() <= MOST_TO_DOUBLE_AND_TURN;
         GreyPicture sharp = small ? picture.doubled() : picture;
@@ -103,7 +103,7 @@ final class CodeFinder {
     }
   }
 
-  private static void read(
+  static void read(
       GreyPicture picture, Function<LuminanceSource, Binarizer> how, Set<String> found) {
     if (picture.w() == 0 || picture.h() == 0) {
       return;
