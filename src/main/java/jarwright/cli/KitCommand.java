@@ -80,7 +80,9 @@ final class KitCommand implements Command {
     kits.forEach((to, kit) -> call.tell("wrote " + to + ": " + String.join(", ", kit.keySet())));
   }
 
-  /** Some disks tell no capitals from small letters, so names that differ by those alone are one. */
+  /**
+   * Some disks tell no capitals from small letters, so names that differ by those alone are one.
+   */
   private static void checkFolders(List<Path> plans) throws Usage {
     Set<String> folders = new HashSet<>();
     for (Path plan : plans) {

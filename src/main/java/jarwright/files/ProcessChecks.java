@@ -38,8 +38,8 @@ final class ProcessChecks {
 
     @Override
     public int hashCode() {
-      return ((product.hashCode() * 31 + method.ordinal()) * 31 + pack.ordinal()) * 31
-          + jar.ordinal();
+      return ((product.hashCode() * 31 + method.hashCode()) * 31 + pack.hashCode()) * 31
+          + jar.hashCode();
     }
 
     static Key of(TableRow row) {

@@ -99,8 +99,7 @@ public final class LabelsSheet {
     view.put("bend", stock.shape() == LabelShape.CIRCLE ? 0 : LabelLayout.SLIMMEST_JAR);
     view.put(
         "labels",
-        new Series(
-            labels.size() * use.copies(), i -> label(labels.get(i / use.copies()), words)));
+        new Series(labels.size() * use.copies(), i -> label(labels.get(i / use.copies()), words)));
     List<String> products = labels.stream().map(JarLabel::product).distinct().toList();
     Sheet.About about =
         new Sheet.About(words.text("label.title"), String.join(", ", products), products, made);

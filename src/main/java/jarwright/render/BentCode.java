@@ -174,8 +174,7 @@ final class BentCode {
   private PerspectiveTransform byFour(double along, double down) {
     float fourth = width - FOURTH;
     double bulge = bulge(fourth);
-    return flat(
-        (float) (fourth + along * bulge), (float) (fourth + down * bulge), corners[3]);
+    return flat((float) (fourth + along * bulge), (float) (fourth + down * bulge), corners[3]);
   }
 
   private PerspectiveTransform byThree(float spread) {

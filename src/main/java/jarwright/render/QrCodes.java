@@ -151,8 +151,7 @@ final class QrCodes {
     static Shape of(String text) {
       Mode mode = Encoder.chooseMode(text);
       boolean ascii = text.chars().allMatch(c -> c <= 0x7E);
-      int length =
-          mode == Mode.BYTE ? text.getBytes(StandardCharsets.UTF_8).length : text.length();
+      int length = mode == Mode.BYTE ? text.getBytes(StandardCharsets.UTF_8).length : text.length();
       return new Shape(mode, length, !ascii);
     }
 

@@ -55,10 +55,8 @@ class BatchBordersTest {
   void aLoadMayBeOfOneJarAndNotOfNone() {
     Batch batch = peaches("14 lb").batch();
     assertEquals(7, batch.jars());
-    assertEquals(
-        List.of(6, 1), BatchRecord.of(batch, List.of(6, 1), List.of()).jars().loads());
+    assertEquals(List.of(6, 1), BatchRecord.of(batch, List.of(6, 1), List.of()).jars().loads());
     List<Integer> none = List.of(7, 0);
-    assertThrows(
-        IllegalArgumentException.class, () -> BatchRecord.of(batch, none, List.of()));
+    assertThrows(IllegalArgumentException.class, () -> BatchRecord.of(batch, none, List.of()));
   }
 }

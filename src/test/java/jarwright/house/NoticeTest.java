@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -46,7 +47,7 @@ class NoticeTest {
     }
   }
 
-  private static TreeSet<String> found(Pattern form, Path file) {
+  private static Set<String> found(Pattern form, Path file) {
     TreeSet<String> found = new TreeSet<>();
     SourceTree.lines(file).stream()
         .map(form::matcher)

@@ -44,8 +44,7 @@ class ProcessBookTest {
     assertEquals(Book.get().formulas("apple-pie-filling"), book.formulas("apple-pie-filling"));
     assertEquals(List.of(), book.formulas("figs"));
     assertEquals(LIGHT, book.syrup(Syrup.LIGHT, JarSize.HALF_GALLON));
-    assertThrows(
-        IllegalArgumentException.class, () -> book.syrup(Syrup.HEAVY, JarSize.QUART));
+    assertThrows(IllegalArgumentException.class, () -> book.syrup(Syrup.HEAVY, JarSize.QUART));
   }
 
   /** AIB 539 (2015) Guide 1, p. 1-22. */
@@ -83,10 +82,8 @@ class ProcessBookTest {
   @Test
   void gelPointsRise() {
     Source source = new Source("AIB 539 (2015) Guide 7");
-    GelPoints.Row low =
-        new GelPoints.Row(Altitude.feet(0), Temperature.fahrenheit(220), source);
-    GelPoints.Row same =
-        new GelPoints.Row(Altitude.feet(0), Temperature.fahrenheit(219), source);
+    GelPoints.Row low = new GelPoints.Row(Altitude.feet(0), Temperature.fahrenheit(220), source);
+    GelPoints.Row same = new GelPoints.Row(Altitude.feet(0), Temperature.fahrenheit(219), source);
     List<GelPoints.Row> twice = List.of(low, same);
     assertThrows(IllegalArgumentException.class, () -> new GelPoints(twice));
   }

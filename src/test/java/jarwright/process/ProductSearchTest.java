@@ -22,8 +22,15 @@ class ProductSearchTest {
             .map(
                 name ->
                     new Product(
-                        "0", name, 2, "fruit", figs.headspace(), figs.acid(), figs.salt(),
-                        figs.produce(), ""))
+                        "0",
+                        name,
+                        2,
+                        "fruit",
+                        figs.headspace(),
+                        figs.acid(),
+                        figs.salt(),
+                        figs.produce(),
+                        ""))
             .toList();
     return new ProductSearch(products).find(asked).stream().map(Product::name).toList();
   }
@@ -71,7 +78,8 @@ class ProductSearchTest {
   void equallyPlainNamesStandByTheirIds() {
     assertEquals(
         List.of("pickled-beets", "pickled-carrots"),
-        found("pickled").stream().filter(List.of("pickled-carrots", "pickled-beets")::contains)
+        found("pickled").stream()
+            .filter(List.of("pickled-carrots", "pickled-beets")::contains)
             .toList());
   }
 

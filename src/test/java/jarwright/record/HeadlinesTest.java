@@ -37,8 +37,7 @@ class HeadlinesTest {
 
   private static Jar inDoubt(Standing standing) {
     Jar jar = jar(standing);
-    return new Jar(
-        jar.id(), jar.facts(), jar.standing(), jar.outcome(), Optional.of(SPURTED));
+    return new Jar(jar.id(), jar.facts(), jar.standing(), jar.outcome(), Optional.of(SPURTED));
   }
 
   private static Jar withoutOutcome(LotFacts facts, Standing standing) {
@@ -102,8 +101,7 @@ class HeadlinesTest {
 
   @Test
   void whatIsNotKnownIsNotCalledGood() {
-    LotFacts old =
-        InventedKitchen.oldFacts("jam", Optional.of(LocalDate.of(2026, 1, 1)));
+    LotFacts old = InventedKitchen.oldFacts("jam", Optional.of(LocalDate.of(2026, 1, 1)));
     says(Tone.LOOK, "Process not known", withoutOutcome(old, SHELF), NOW);
     says(Tone.LOOK, "Not recorded", withoutOutcome(FACTS, SHELF), NOW);
     says(Tone.LOOK, "Not recorded", withoutOutcome(FACTS, new Standing.Planned()), NOW);
