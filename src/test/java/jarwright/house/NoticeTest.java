@@ -27,7 +27,7 @@ class NoticeTest {
     assumeTrue(
         Files.exists(list) || System.getenv("CI") != null,
         "run with Maven, which lists what is bundled");
-    TreeSet<String> bundled = found(LISTED, list);
+    Set<String> bundled = found(LISTED, list);
     assertNotEquals(new TreeSet<>(), bundled);
     assertEquals(bundled, found(NAMED, SourceTree.root().resolve("NOTICE")));
   }
