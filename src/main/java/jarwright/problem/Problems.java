@@ -3,6 +3,7 @@ package jarwright.problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Collects problems while reading goes on, so that all are shown at once. Beyond {@value #MOST}
@@ -17,7 +18,7 @@ public final class Problems {
           .thenComparingInt(p -> p.where().column());
 
   private final List<Problem> found = new ArrayList<>();
-  private int more;
+  private final AtomicInteger more = new AtomicInteger();
 
   public void add(Place where, String what, String remedy) {
     add(new Problem(where, what, remedy));
@@ -29,7 +30,7 @@ public final class Problems {
 
   private void add(Problem problem) {
     if (isFull()) {
-      more++;
+      more.incrementAndGet();
     } else {
       found.add(problem);
     }
@@ -46,7 +47,7 @@ public final class Problems {
 
   /** How many were told, those not kept included. */
   public int count() {
-    return found.size() + more;
+    return found.size() + more.get();
   }
 
   public List<Problem> list() {
