@@ -62,7 +62,7 @@ final class ProcessText {
                 .append(jar)
                 .append(": no time is printed; the ")
                 .append(rows.get(0).jar())
-                .append(" time is used (AIB 539 p. 1-22)\n"));
+                .append(" time is used (AIB 539 Guide 1)\n"));
     product.headspace().cases().forEach(this::headspace);
     if (product.acid().needsChoice()) {
       out.append("  acid in every jar: ")

@@ -13,10 +13,10 @@ import java.util.function.Predicate;
  */
 public final class ProcessBook {
   /**
-   * Sizes that take the time of another where the guide does not list them for a product: "Process
-   * times for 1/2-pint and pint jars are the same, as are times for 1-1/2 pint and quart jars", AIB
-   * 539 (2015) Guide 1, p. 1-22, Using tables for determining proper process times. No smaller or
-   * larger step is allowed, and none the other way.
+   * Sizes that take the time of another where the guide does not list them for a product: a
+   * half-pint that of a pint, a 1-1/2-pint jar that of a quart. AIB 539 (2015) Guide 1, Using
+   * tables for determining proper process times; its contents list that section on p. 1-22, which
+   * nobody here has seen. No smaller or larger step is allowed, and none the other way.
    */
   private static final Map<JarSize, JarSize> SERVED_BY =
       Map.of(JarSize.HALF_PINT, JarSize.PINT, JarSize.ONE_AND_A_HALF_PINT, JarSize.QUART);

@@ -33,6 +33,13 @@ class BatchBordersTest {
   }
 
   @Test
+  void aBatchHashesByItsName() {
+    Batch batch = peaches("2 lb").batch();
+    assertEquals(peaches("2 lb").batch(), batch);
+    assertEquals(Plans.LOT.hashCode(), batch.hashCode());
+  }
+
+  @Test
   void twoThousandJarsAreABatchAndOneMoreIsAMistake() {
     assertEquals(2_000, peaches("4000 lb").batch().jars());
     assertTrue(peaches("4002 lb").refusals().get(0).contains("makes more than 2000 jars"));

@@ -4,6 +4,7 @@ import static jarwright.batch.Plans.BIG_POT;
 import static jarwright.batch.Plans.DIAL_POT;
 import static jarwright.batch.Plans.WEIGHT_POT;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.plan.Canner;
 import jarwright.process.Method;
@@ -42,6 +43,16 @@ class RefusalTest {
             + " boiling-water hot: pint, quart; dial-gauge hot: pint, quart; weighted-gauge hot:"
             + " pint, quart; "
             + ASK);
+  }
+
+  /** A smaller jar is refused too, where no rule lets it take another size's time. */
+  @Test
+  void aSmallerJarWithoutATable() {
+    String told =
+        Plans.of("product: figs; pack: hot; jar: 12-ounce; acid: citric acid", Plans.BIG_POT)
+            .refusals()
+            .get(0);
+    assertTrue(told.contains("in 12-ounce jars, hot pack. tested here: "), told);
   }
 
   @Test

@@ -169,7 +169,7 @@ class ChecklistSweepTest {
     assertTrue(paper.contains(band(sheet.row())), () -> sheet + " names no band: " + paper);
     assertEquals(
         !sheet.jar().equals(sheet.row().jar()),
-        paper.contains("time is used (AIB 539 p. 1-22)."),
+        paper.contains("time is used (AIB 539 Guide 1)."),
         () -> sheet + " served by another size: " + paper);
     assertEquals(sheet.acid(), dose(ACID.matcher(paper)), sheet::toString);
     assertEquals(
