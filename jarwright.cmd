@@ -58,7 +58,7 @@ rem than the jar), and ready, when that archive was made or could not be made.
 set "key="
 set "ready="
 if not exist "%jar%" exit /b 0
-for /f "usebackq delims=" %%K in (`powershell -NoProfile -Command "$jar = Get-Item -LiteralPath $env:jar; $java = Get-Item -LiteralPath $env:java; $newer = 'src', 'templates', 'fonts', 'pom.xml' | ForEach-Object { Join-Path $env:home $_ } | Where-Object { Test-Path -LiteralPath $_ } | ForEach-Object { Get-ChildItem -Recurse -LiteralPath $_ } | Where-Object { $_.LastWriteTimeUtc -gt $jar.LastWriteTimeUtc } | Select-Object -First 1; if (-not $newer) { -join ($jar.LastWriteTimeUtc.Ticks, '-', $java.LastWriteTimeUtc.Ticks, '-', $java.Length, '-', $java.FullName.GetHashCode()) }"`) do set "key=%%K"
+for /f "usebackq delims=" %%K in (`powershell -NoProfile -Command "$jar = Get-Item -LiteralPath $env:jar; $java = Get-Item -LiteralPath $env:java; $newer = 'src/main', 'templates', 'fonts', 'pom.xml' | ForEach-Object { Join-Path $env:home $_ } | Where-Object { Test-Path -LiteralPath $_ } | ForEach-Object { Get-ChildItem -Recurse -LiteralPath $_ } | Where-Object { $_.LastWriteTimeUtc -gt $jar.LastWriteTimeUtc } | Select-Object -First 1; if (-not $newer) { -join ($jar.LastWriteTimeUtc.Ticks, '-', $java.LastWriteTimeUtc.Ticks, '-', $java.Length, '-', $java.FullName.GetHashCode()) }"`) do set "key=%%K"
 if not defined key exit /b 0
 if exist "%launch%\%key%.ok" set "ready=yes"
 if exist "%launch%\%key%.none" set "ready=yes"
