@@ -20,6 +20,8 @@ class LotCodeTest {
   void namesDayLetterAndCheckCharacter() {
     assertEquals("260824A-T", LOT.toString());
     assertEquals("260824A-T/03", LOT.jar(3).toString());
+    assertEquals("260824A-T/09", LOT.jar(9).toString());
+    assertEquals("260824A-T/10", LOT.jar(10).toString());
     assertEquals("260824A-T/114", LOT.jar(114).toString());
   }
 
@@ -34,6 +36,18 @@ class LotCodeTest {
     assertEquals(26, names.size());
     assertEquals(Optional.empty(), new LotCode(LOT.packed(), 'Z').next());
     assertEquals(Optional.of(new LotCode(LOT.packed(), 'B')), LOT.next());
+  }
+
+  /** So that a table of a cannery's lots stays quick. */
+  @Test
+  void noTwoLotsOfAYearShareAHash() {
+    Set<Integer> hashes = new HashSet<>();
+    for (int day = 1; day <= 365; day++) {
+      for (char letter = 'A'; letter <= 'Z'; letter++) {
+        hashes.add(new LotCode(LocalDate.ofYearDay(2026, day), letter).hashCode());
+      }
+    }
+    assertEquals(365 * 26, hashes.size());
   }
 
   @ParameterizedTest
