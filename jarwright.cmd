@@ -126,7 +126,7 @@ if not defined key exit /b 0
 del /q "%launch%\*.jsa" "%launch%\*.ok" "%launch%\*.none" 2>nul
 if exist "%launch%\trial\" rmdir /s /q "%launch%\trial"
 mkdir "%launch%\trial"
-"%java%" %flags% "-XX:ArchiveClassesAtExit=%launch%\trial\classes.jsa" -jar "%jar%" kit "%home%samples\plum-day.yaml" -o "%launch%\trial\print" --pantry "%launch%\trial\pantry" <nul >nul 2>&1
+"%java%" %flags% "-XX:ArchiveClassesAtExit=%launch%\trial\classes.jsa" -cp "%jar%" jarwright.cli.Training "%home%samples\plum-day.yaml" "%launch%\trial" <nul >nul 2>&1
 if errorlevel 1 goto none
 move /y "%launch%\trial\classes.jsa" "%launch%\%key%.jsa" >nul 2>nul
 if errorlevel 1 goto none

@@ -111,7 +111,7 @@ final class ImportCommand implements Command {
   /** By what a list may call them: their ids, and their names. */
   private static Map<String, Product> products() throws IOException, Refused {
     Map<String, Product> products = new HashMap<>();
-    for (Product product : ProcessTables.ofProgram().book().products()) {
+    for (Product product : ProcessTables.ofProgram().products()) {
       products.put(product.id(), product);
       products.put(
           product.name().strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-"), product);

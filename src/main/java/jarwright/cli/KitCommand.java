@@ -62,14 +62,23 @@ final class KitCommand implements Command {
     List<PlanRun> runs = PlanRuns.of(plans, call, register::lotsOf);
     Pantry pantry = register.with(runs);
     Printer printer = new Printer(call.path(TEMPLATES));
+    Printer second = new Printer(call.path(TEMPLATES));
     Map<Path, Map<String, byte[]>> kits = new LinkedHashMap<>();
     for (PlanRun run : runs) {
+      // The checklist takes about as long as all the rest.
+      KitSheets rest = new KitSheets(run, second);
+      Meanwhile<Map<String, byte[]>> made =
+          Meanwhile.start(
+              () -> {
+                rest.day();
+                rest.labels(call.pantry());
+                rest.shelf(pantry);
+                rest.records();
+                return rest.files();
+              });
       KitSheets sheets = new KitSheets(run, printer);
       sheets.checklist(call.has(DATED), call.has(LARGE));
-      sheets.day();
-      sheets.labels(call.pantry());
-      sheets.shelf(pantry);
-      sheets.records();
+      sheets.add(made.outcome());
       if (call.has(PREVIEW)) {
         sheets.previews();
       }

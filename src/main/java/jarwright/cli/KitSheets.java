@@ -74,6 +74,11 @@ final class KitSheets {
     return files;
   }
 
+  /** Print-outs of the same plan that were made elsewhere. */
+  void add(Map<String, byte[]> more) {
+    files.putAll(more);
+  }
+
   void checklist(boolean dated, boolean large) throws IOException, Refused {
     List<Map<String, Object>> views = new ArrayList<>();
     GelPoints gelPoints = GelPointTable.read();

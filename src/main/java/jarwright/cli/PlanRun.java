@@ -88,7 +88,7 @@ record PlanRun(
     List<LocalTime> starts = new ArrayList<>();
     for (DayPlan day : days) {
       for (Task task : day.tasks()) {
-        boolean own = day.loads().get(task.load()).load().batch().equals(batch);
+        boolean own = day.loads().get(task.load()).load().batch().lot().equals(batch.lot());
         if (own && task.kind() == TaskKind.PROCESS) {
           starts.add(day.at(task.start()).toLocalTime());
         }

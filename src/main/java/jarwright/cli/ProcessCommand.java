@@ -24,6 +24,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.cli.Options;
 
 /** Looks the tested processes up. */
@@ -71,12 +73,14 @@ final class ProcessCommand implements Command {
   @Override
   public void run(Call call) throws Usage, Refused, IOException {
     String format = oneOf(call, FORMAT, FORMATS).orElse(FORMATS.get(0));
-    ProcessBook book = ProcessTables.ofProgram().book();
     ProcessWords words = ProcessWords.of(call.arguments());
-    Filter filter = filter(call, words, book);
-    ProcessRefusal refusal =
-        new ProcessRefusal(book, new UntestedSearch(UntestedRows.read(), book.products()));
-    List<Product> products = new ArrayList<>(products(call, book, words, refusal));
+    Wish wish = wish(call, words);
+    ProcessTables tables = ProcessTables.ofProgram();
+    List<Product> known = tables.products();
+    ProcessRefusal refusal = new ProcessRefusal(new UntestedSearch(UntestedRows.read(), known));
+    List<Product> products = new ArrayList<>(products(call, known, words, refusal));
+    ProcessBook book = call.has(ALL) ? tables.book() : tables.bookOf(ids(products));
+    Filter filter = new Filter(book, wish);
     List<TableRow> rows = new ArrayList<>();
     if (call.has(ALL)) {
       book.rows().stream().filter(r -> filter.fits(product(book, r), r)).forEach(rows::add);
@@ -86,7 +90,7 @@ final class ProcessCommand implements Command {
       }
     }
     if (rows.isEmpty()) {
-      throw refusal.of(asked(call), products);
+      throw refusal.of(asked(call), products, book);
     }
     products.removeIf(p -> rows.stream().noneMatch(r -> r.productId().equals(p.id())));
     switch (format) {
@@ -98,6 +102,10 @@ final class ProcessCommand implements Command {
         call.out().println(Help.CAUTION);
       }
     }
+  }
+
+  private static Set<String> ids(List<Product> products) {
+    return products.stream().map(Product::id).collect(Collectors.toSet());
   }
 
   private static Product product(ProcessBook book, TableRow row) {
@@ -114,42 +122,42 @@ final class ProcessCommand implements Command {
   }
 
   /** What a row must be to be shown; an empty wish fits all. */
-  private record Filter(
-      ProcessBook book, Optional<Pack> pack, Optional<JarSize> jar, List<Method> methods) {
+  private record Wish(Optional<Pack> pack, Optional<JarSize> jar, List<Method> methods) {}
+
+  private record Filter(ProcessBook book, Wish wish) {
     boolean fits(Product product, TableRow row) {
-      return pack.map(row.pack()::covers).orElse(true)
-          && jar.map(j -> row.jar() == book.printedFor(product, j)).orElse(true)
-          && (methods.isEmpty() || methods.contains(row.method()));
+      return wish.pack().map(row.pack()::covers).orElse(true)
+          && wish.jar().map(j -> row.jar() == book.printedFor(product, j)).orElse(true)
+          && (wish.methods().isEmpty() || wish.methods().contains(row.method()));
     }
 
     /** The jar asked for, where another size's time serves it. */
     Optional<JarSize> served(Product product) {
-      return jar.filter(j -> book.printedFor(product, j) != j);
+      return wish.jar().filter(j -> book.printedFor(product, j) != j);
     }
   }
 
-  private static Filter filter(Call call, ProcessWords words, ProcessBook book) throws Usage {
+  private static Wish wish(Call call, ProcessWords words) throws Usage {
     Optional<Pack> pack = oneOf(call, PACK, Pack.choices()).flatMap(Pack::named);
     Optional<JarSize> jar = oneOf(call, JAR, JarSize.ids()).flatMap(JarSize::named);
     Optional<Method> method = oneOf(call, METHOD, Method.ids()).flatMap(Method::named);
-    return new Filter(
-        book,
-        pack.or(words::pack),
-        jar.or(words::jar),
-        method.map(List::of).orElse(words.methods()));
+    return new Wish(
+        pack.or(words::pack), jar.or(words::jar), method.map(List::of).orElse(words.methods()));
   }
 
   private static List<Product> products(
-      Call call, ProcessBook book, ProcessWords words, ProcessRefusal refusal)
+      Call call, List<Product> known, ProcessWords words, ProcessRefusal refusal)
       throws Usage, Refused {
     if (call.has(ALL)) {
-      return book.products();
+      return known;
     }
     if (call.value(PRODUCT).isPresent()) {
       String id = call.value(PRODUCT).get();
-      List<String> ids = book.products().stream().map(Product::id).toList();
+      List<String> ids = known.stream().map(Product::id).toList();
       return List.of(
-          book.product(id)
+          known.stream()
+              .filter(p -> p.id().equals(id))
+              .findFirst()
               .orElseThrow(
                   () ->
                       new Usage(
@@ -164,7 +172,7 @@ final class ProcessCommand implements Command {
     if (words.product().isEmpty()) {
       throw new Usage("process needs words, as in: jarwright process raw peaches quart; or --all");
     }
-    List<Product> found = new ProductSearch(book.products()).find(words.product());
+    List<Product> found = new ProductSearch(known).find(words.product());
     if (found.isEmpty()) {
       throw new Refused(
           Place.wholeFile(words.product()),

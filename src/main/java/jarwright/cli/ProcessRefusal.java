@@ -17,11 +17,9 @@ import java.util.Optional;
 final class ProcessRefusal {
   private static final int MOST_PRODUCTS = 4;
 
-  private final ProcessBook book;
   private final UntestedSearch untested;
 
-  ProcessRefusal(ProcessBook book, UntestedSearch untested) {
-    this.book = book;
+  ProcessRefusal(UntestedSearch untested) {
     this.untested = untested;
   }
 
@@ -50,7 +48,7 @@ final class ProcessRefusal {
   }
 
   /** The products are in the tables, but nothing of them in the pack, jar or method asked for. */
-  Refused of(String asked, List<Product> products) {
+  Refused of(String asked, List<Product> products, ProcessBook book) {
     List<Problem> problems = new ArrayList<>();
     untested.find(asked).ifPresent(way -> problems.add(problem(asked, way)));
     for (Product product : products.stream().limit(MOST_PRODUCTS).toList()) {

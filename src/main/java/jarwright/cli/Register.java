@@ -85,7 +85,10 @@ final class Register {
     for (PlanRun run : runs) {
       for (Batch batch : run.batches()) {
         Planned planned = Planned.of(batch, run.sizes(batch));
-        if (!known.lot(batch.lot()).flatMap(Lot::planned).equals(Optional.of(planned))) {
+        String written = planned.detail().toString();
+        Optional<String> there =
+            known.lot(batch.lot()).flatMap(Lot::planned).map(p -> p.detail().toString());
+        if (!there.equals(Optional.of(written))) {
           entries.add(Entry.of(now, batch.lot(), planned, ""));
         }
       }

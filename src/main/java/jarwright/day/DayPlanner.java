@@ -1,7 +1,6 @@
 package jarwright.day;
 
 import jarwright.batch.Batch;
-import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Problems;
 import jarwright.water.Estimate;
@@ -60,7 +59,7 @@ public final class DayPlanner {
     Problems here = new Problems();
     DayClock clock = new DayClock(batches, elsewise);
     clock.check(here);
-    List<Canner> canners = batches.stream().map(Batch::canner).distinct().toList();
+    List<String> canners = batches.stream().map(b -> b.canner().name()).distinct().toList();
     Kitchen kitchen = batches.get(0).kitchen();
     int burners = kitchen.burners().orElse(USUAL_BURNERS);
     checkHands(batches, here);
@@ -91,7 +90,7 @@ public final class DayPlanner {
   }
 
   private static void checkBurners(
-      List<Batch> batches, List<Canner> canners, int burners, Problems problems) {
+      List<Batch> batches, List<String> canners, int burners, Problems problems) {
     if (burners <= canners.size()) {
       problems.add(
           batches.get(0).plan().placeOf(""),
@@ -103,8 +102,12 @@ public final class DayPlanner {
     }
   }
 
-  /** What the work of a day is done with. */
-  private record Stove(List<Canner> canners, int burners, int hands) {
+  /**
+   * What the work of a day is done with.
+   *
+   * @param canners by their names, in the order of the batches
+   */
+  private record Stove(List<String> canners, int burners, int hands) {
     int pots() {
       return burners - canners.size();
     }
@@ -160,7 +163,7 @@ public final class DayPlanner {
           times,
           stove.hands(),
           stove.burners(),
-          stove.canners().stream().map(Canner::name).toList(),
+          stove.canners(),
           table.finish(),
           finishRange(table),
           found.bound(),
@@ -190,7 +193,7 @@ public final class DayPlanner {
                 .get(i)
                 .work(
                     batchOf.get(i),
-                    stove.canners().indexOf(batch.canner()),
+                    stove.canners().indexOf(batch.canner().name()),
                     clock.release(batch),
                     stove.hasJarPot(),
                     way));

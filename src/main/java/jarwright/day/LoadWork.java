@@ -1,5 +1,7 @@
 package jarwright.day;
 
+import java.util.List;
+
 /**
  * One load as the timetable sees it: whole minutes and numbers of hands and pots.
  *
@@ -45,6 +47,28 @@ record LoadWork(
     int unload,
     int refill,
     int preheat) {
+
+  /**
+   * What tells one kind of load from another: all of it but whose it is, where it boils, and from
+   * when on. A list, since the hash that Java makes for so long a record is slow to be made.
+   */
+  List<Integer> kind() {
+    return List.of(
+        prepare,
+        prepareHands,
+        preparePots,
+        heatJars,
+        jarPots,
+        heatFood,
+        foodHands,
+        foodIsPrepared ? 1 : 0,
+        fill,
+        fillHands,
+        load,
+        canning,
+        unload,
+        refill);
+  }
 
   /** Minutes from the start of loading to the jars on the bench. */
   int inCanner() {

@@ -17,7 +17,7 @@ final class Turnarounds {
 
   private final DayWork work;
   private final boolean pairs;
-  private final Map<List<LoadWork>, Integer> known = new HashMap<>();
+  private final Map<List<List<Integer>>, Integer> known = new HashMap<>();
 
   private Turnarounds(DayWork work, boolean pairs) {
     this.work = work;
@@ -26,7 +26,7 @@ final class Turnarounds {
 
   /** For a day of any size. */
   static Turnarounds of(DayWork work) {
-    long kinds = work.loads().stream().map(l -> atRest(l, 0, 0)).distinct().count();
+    long kinds = work.loads().stream().map(LoadWork::kind).distinct().count();
     return new Turnarounds(work, kinds <= MOST_KINDS);
   }
 
@@ -42,7 +42,7 @@ final class Turnarounds {
     int own = before.inCanner() + before.refill();
     return pairs
         ? known.computeIfAbsent(
-            List.of(atRest(before, 0, 0), atRest(after, 1, 0)), k -> solve(before, after, own))
+            List.of(before.kind(), after.kind()), k -> solve(before, after, own))
         : own;
   }
 

@@ -38,7 +38,18 @@ final class FormulaRows {
           "tsp", "Tbsp", "cup", "pint", "qt", "gal", "oz", "lb", "each", "clove", "stick", "drop",
           "head", "can", "box", "cube", "piece", "pouch", "per jar");
 
-  private record Key(String product, String yield) {}
+  private record Key(String product, String yield) {
+    /** By hand, as {@link #hashCode}: at every start, what Java makes for a record costs more. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key that && product.equals(that.product) && yield.equals(that.yield);
+    }
+
+    @Override
+    public int hashCode() {
+      return product.hashCode() * 31 + yield.hashCode();
+    }
+  }
 
   private FormulaRows() {}
 

@@ -83,7 +83,7 @@ public final class PlanReader {
 
   private void checkProduct(OwnTime time, Problems problems) throws IOException, Refused {
     List<String> known =
-        tables.book().products().stream()
+        tables.products().stream()
             .flatMap(p -> Stream.of(p.id(), p.category()))
             .distinct()
             .toList();

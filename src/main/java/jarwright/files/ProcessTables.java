@@ -29,10 +29,13 @@ public final class ProcessTables {
   static final String RECIPES = "recipes.csv";
   static final String SYRUPS = "syrups.csv";
   private static final String FOLDER = "/jarwright/process/";
+  private static final ProcessBook NONE =
+      new ProcessBook(List.of(), List.of(), List.of(), List.of());
   private static final String FORMULA_ELSEWHERE = "formula comes with the pectin package";
 
   private final Map<String, String> texts;
   private final Map<Set<String>, ProcessBook> read = new HashMap<>();
+  private List<Product> products = List.of();
 
   private ProcessTables(Map<String, String> texts) {
     this.texts = texts;
@@ -75,8 +78,20 @@ public final class ProcessTables {
   }
 
   /** The book of the named products; a name that is no product is left out. */
-  ProcessBook bookOf(Set<String> products) throws Refused {
-    return cached(products);
+  public ProcessBook bookOf(Set<String> products) throws Refused {
+    return products.isEmpty() ? NONE : cached(products);
+  }
+
+  /**
+   * Every product in the guide's order, for which the times need not be read.
+   *
+   * @throws Refused with every fault found in the table of products
+   */
+  public List<Product> products() throws Refused {
+    if (products.isEmpty()) {
+      products = new Reading(Set.of()).products();
+    }
+    return products;
   }
 
   private ProcessBook cached(Set<String> products) throws Refused {
@@ -99,6 +114,14 @@ public final class ProcessTables {
 
     private Reading(Set<String> wanted) {
       this.wanted = wanted;
+    }
+
+    private List<Product> products() throws Refused {
+      TableText table = table(PRODUCTS, ProductRows.COLUMNS);
+      List<Product> read = List.copyOf(table.read(ProductRows::product));
+      checkIds(table);
+      faults.refuse();
+      return read;
     }
 
     private ProcessBook book() throws Refused {

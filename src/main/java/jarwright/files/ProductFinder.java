@@ -41,7 +41,7 @@ final class ProductFinder {
   }
 
   private void tell(Fields batch, String key, String word) throws IOException, Refused {
-    UntestedSearch search = new UntestedSearch(UntestedRows.read(), tables.book().products());
+    UntestedSearch search = new UntestedSearch(UntestedRows.read(), tables.products());
     Optional<Untested> untested = search.isProduct(word) ? Optional.empty() : search.find(word);
     if (untested.isPresent()) {
       Untested way = untested.get();
@@ -63,7 +63,7 @@ final class ProductFinder {
 
   /** The products that share the most words with what was asked for, the plainest first. */
   List<String> near(String word) throws Refused {
-    return new ProductSearch(tables.book().products())
+    return new ProductSearch(tables.products())
         .find(word).stream().limit(MOST_SHOWN).map(Product::id).toList();
   }
 }

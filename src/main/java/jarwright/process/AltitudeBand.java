@@ -15,6 +15,19 @@ public record AltitudeBand(int fromFeet, OptionalInt toFeet) implements Comparab
     }
   }
 
+  /** By hand, as {@link #hashCode}: at every start, what Java makes for a record costs more. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof AltitudeBand that
+        && fromFeet == that.fromFeet
+        && toFeet.equals(that.toFeet);
+  }
+
+  @Override
+  public int hashCode() {
+    return fromFeet * 31 + toFeet.hashCode();
+  }
+
   public boolean holds(int feet) {
     boolean reached = feet >= fromFeet || fromFeet == 0;
     return reached && (toFeet.isEmpty() || feet <= toFeet.getAsInt());

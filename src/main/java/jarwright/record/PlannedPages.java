@@ -84,8 +84,7 @@ public final class PlannedPages {
     Map<String, String> names =
         batches.stream()
             .map(b -> b.plan().product())
-            .distinct()
-            .collect(Collectors.toMap(Product::id, productName));
+            .collect(Collectors.toMap(Product::id, productName, (name, same) -> name));
     Batch first = batches.get(0);
     return new RecordPages(
         words,

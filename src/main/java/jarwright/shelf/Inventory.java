@@ -8,6 +8,7 @@ import jarwright.pantry.Urgency;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -74,7 +75,7 @@ final class Inventory {
 
   /** Places in the order of the sheet, each with its lines, first to use first. */
   Map<ShelfPlace, List<ShelfLine>> places() {
-    return new LinkedHashMap<>(places);
+    return Collections.unmodifiableMap(places);
   }
 
   /** All lines that are to be used, or looked at, before others; first to use first. */

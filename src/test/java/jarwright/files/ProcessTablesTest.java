@@ -56,6 +56,13 @@ class ProcessTablesTest {
   }
 
   @Test
+  void theProductsAloneAreReadAsWithTheirTimes() throws Exception {
+    ProcessTables tables = ProcessTables.ofProgram();
+    assertEquals(tables.book().products(), tables.products());
+    assertTrue(tables.bookOf(Set.of()).products().isEmpty());
+  }
+
+  @Test
   void aNameThatIsNoProductIsLeftOut() throws Exception {
     assertTrue(ProcessTables.ofProgram().bookOf(Set.of("no-such-thing")).products().isEmpty());
   }

@@ -29,6 +29,17 @@ class ProcessBookTest {
   }
 
   @Test
+  void eachBandIsEqualToItsLikeAlone() {
+    List<AltitudeBand> bands = Book.get().rows().stream().map(TableRow::band).distinct().toList();
+    for (AltitudeBand band : bands) {
+      AltitudeBand like = new AltitudeBand(band.fromFeet(), band.toFeet());
+      assertEquals(List.of(like), bands.stream().filter(like::equals).toList());
+      assertEquals(
+          List.of(like), bands.stream().filter(b -> b.hashCode() == like.hashCode()).toList());
+    }
+  }
+
+  @Test
   void whatIsPutInIsInIt() {
     ProcessBook book = bookOf("figs", "apple-pie-filling");
     assertEquals(

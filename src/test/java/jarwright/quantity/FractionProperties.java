@@ -18,6 +18,13 @@ class FractionProperties {
   }
 
   @Property
+  void isEqualToWhatIsNeitherMoreNorLess(@ForAll Fraction a, @ForAll Fraction b) {
+    assertEquals(a.compareTo(b) == 0, a.equals(b));
+    assertEquals(a, a.plus(b).minus(b));
+    assertEquals(a.hashCode(), a.plus(b).minus(b).hashCode());
+  }
+
+  @Property
   void sumsAndProductsDoNotDependOnOrder(@ForAll Fraction a, @ForAll Fraction b) {
     assertEquals(a.plus(b), b.plus(a));
     assertEquals(a.times(b), b.times(a));

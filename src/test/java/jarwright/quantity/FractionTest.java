@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigInteger;
+import java.util.HashSet;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -95,6 +97,20 @@ class FractionTest {
         "a fraction cannot have 0 below the line",
         assertThrows(IllegalArgumentException.class, () -> Fraction.ONE.dividedBy(Fraction.ZERO))
             .getMessage());
+  }
+
+  /** So that a table by amounts stays quick. */
+  @Test
+  void smallFractionsHaveHashesOfTheirOwn() {
+    Set<Fraction> fractions = new HashSet<>();
+    Set<Integer> hashes = new HashSet<>();
+    for (int above = 1; above <= 30; above++) {
+      for (int below = 1; below <= 30; below++) {
+        fractions.add(Fraction.of(above, below));
+        hashes.add(Fraction.of(above, below).hashCode());
+      }
+    }
+    assertEquals(fractions.size(), hashes.size());
   }
 
   @Test
