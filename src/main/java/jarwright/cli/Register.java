@@ -74,8 +74,10 @@ final class Register {
     try (HouseholdFolder.Registration registration = house.register()) {
       // Jars may have been sealed since this run began.
       Pantry now = ledger.read().pantry();
-      registration.write(records, lot -> now.lot(lot).map(Lot::isFrozen).orElse(false));
-      ledger.append(current -> entries(runs, current));
+      registration.write(
+          records,
+          lot -> now.lot(lot).map(Lot::isFrozen).orElse(false),
+          () -> ledger.append(current -> entries(runs, current)));
     }
   }
 

@@ -6,6 +6,7 @@ import jarwright.plan.BatchPlan;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -65,10 +66,11 @@ public final class HouseholdFolder {
    * @throws Refused where the file is not as the program wrote it
    */
   public Optional<BatchRecord> record(LotCode lot) throws IOException, Refused {
-    Path file = file(lot);
-    return Files.exists(file)
-        ? Optional.of(RecordReader.read(TextFile.read(file), lot))
-        : Optional.empty();
+    try {
+      return Optional.of(RecordReader.read(TextFile.read(file(lot)), lot));
+    } catch (NoSuchFileException e) {
+      return Optional.empty();
+    }
   }
 
   Path file(LotCode lot) {
@@ -112,6 +114,11 @@ public final class HouseholdFolder {
     }
   }
 
+  /** What is done once the records are in their places. */
+  public interface Recording {
+    void run() throws IOException, Refused;
+  }
+
   /** The right to give out lots and to write their records. */
   public final class Registration implements AutoCloseable {
     private final RegisterLock lock;
@@ -132,15 +139,31 @@ public final class HouseholdFolder {
     }
 
     /**
-     * Writes the records that are new or changed, all or none.
+     * Writes the records that are new or changed, all or none. They come before what the ledger
+     * says of them: where a run is stopped in between, the next one takes them up.
      *
      * @param frozen whether something has been recorded for a lot, after which its record stays
+     * @param recording what is done with the records in their places; where it fails they are taken
+     *     away again
      * @throws Refused where a frozen record would change
      */
-    public void write(List<BatchRecord> records, Predicate<LotCode> frozen)
+    public void write(List<BatchRecord> records, Predicate<LotCode> frozen, Recording recording)
         throws IOException, Refused {
-      new OutputFolder(folder)
-          .write(new RecordChanges(HouseholdFolder.this, frozen).toWrite(records));
+      RecordChanges changes = RecordChanges.of(HouseholdFolder.this, records, frozen);
+      OutputFolder out = new OutputFolder(folder);
+      try (OutputFolder.Staged before = out.stage(changes.replaced());
+          OutputFolder.Staged after = out.stage(changes.written())) {
+        boolean done = false;
+        try {
+          after.putInPlace();
+          recording.run();
+          done = true;
+        } finally {
+          if (!done) {
+            after.takeBack(before);
+          }
+        }
+      }
     }
 
     @Override

@@ -1,6 +1,7 @@
 package jarwright.files;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
@@ -10,15 +11,28 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A folder that gets a set of files, each replaced whole or not at all. Nothing is replaced before
  * all of the set is safely on the disk beside what it replaces.
  */
 public final class OutputFolder {
+  /** Tells apart what one run writes beside its files. */
+  private static final AtomicLong NUMBER = new AtomicLong();
+
+  /** Short, whatever the file is called, and with the number of the process that writes it. */
+  private static final Pattern BESIDE =
+      Pattern.compile("\\.jarwright-(\\d{1,18})-\\d+\\.part");
+
   private final Path folder;
   private final LedgerFile.Opener opener;
 
@@ -55,12 +69,16 @@ public final class OutputFolder {
    */
   public Staged stage(Map<String, byte[]> files) throws IOException {
     Staged staged = new Staged();
+    Set<Path> seen = new HashSet<>();
     boolean done = false;
     try {
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         Path target = folder.resolve(file.getKey());
         try {
           makeFolders(target.getParent(), staged.made);
+          if (seen.add(target.getParent())) {
+            removeLeftOver(target.getParent());
+          }
           checkTarget(target);
           Path beside = beside(target);
           staged.targets.put(beside, target);
@@ -82,6 +100,7 @@ public final class OutputFolder {
   public static final class Staged implements AutoCloseable {
     private final Map<Path, Path> targets = new LinkedHashMap<>();
     private final List<Path> made = new ArrayList<>();
+    private boolean isInPlace;
 
     private Staged() {}
 
@@ -93,22 +112,52 @@ public final class OutputFolder {
     public void putInPlace() throws IOException {
       for (Map.Entry<Path, Path> file : targets.entrySet()) {
         move(file.getKey(), file.getValue());
+        isInPlace = true;
       }
-      made.clear();
+    }
+
+    /**
+     * Takes the files out of their places again.
+     *
+     * @param before what was in those places, staged before these files were put there
+     * @throws IOException naming the file that could not be put back
+     */
+    public void takeBack(Staged before) throws IOException {
+      before.putInPlace();
+      for (Path target : targets.values()) {
+        if (!before.targets.containsValue(target)) {
+          Files.deleteIfExists(target);
+        }
+      }
+      isInPlace = false;
     }
 
     @Override
     public void close() {
       targets.keySet().forEach(OutputFolder::removeQuietly);
-      for (int i = made.size() - 1; i >= 0; i--) {
+      for (int i = made.size() - 1; i >= 0 && !isInPlace; i--) {
         removeQuietly(made.get(i));
       }
     }
   }
 
   private static Path beside(Path target) {
-    String name = "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part";
-    return target.resolveSibling(name);
+    String run = ProcessHandle.current().pid() + "-" + NUMBER.incrementAndGet();
+    return target.resolveSibling(".jarwright-" + run + ".part");
+  }
+
+  /** Takes away what a run that was killed has left beside its files. */
+  private static void removeLeftOver(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      files.filter(OutputFolder::isLeftOver).forEach(OutputFolder::removeQuietly);
+    } catch (IOException | UncheckedIOException e) {
+      return;
+    }
+  }
+
+  private static boolean isLeftOver(Path file) {
+    Matcher named = BESIDE.matcher(String.valueOf(file.getFileName()));
+    return named.matches() && ProcessHandle.of(Long.parseLong(named.group(1))).isEmpty();
   }
 
   private static void makeFolders(Path wanted, List<Path> made) throws IOException {

@@ -14,20 +14,43 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
-/** Finds which records have to be written, and refuses to change what is frozen. */
+/** Which records have to be written; refuses to change what is frozen. */
 final class RecordChanges {
   private final HouseholdFolder folder;
   private final Predicate<LotCode> frozen;
   private final Problems problems = new Problems();
+  private final Map<String, byte[]> replaced = new LinkedHashMap<>();
+  private final Map<String, byte[]> written = new LinkedHashMap<>();
 
-  RecordChanges(HouseholdFolder folder, Predicate<LotCode> frozen) {
+  private RecordChanges(HouseholdFolder folder, Predicate<LotCode> frozen) {
     this.folder = folder;
     this.frozen = frozen;
   }
 
-  /** The texts of new and changed records, by file name below the household folder. */
-  Map<String, byte[]> toWrite(List<BatchRecord> records) throws IOException, Refused {
-    Map<String, byte[]> files = new LinkedHashMap<>();
+  /**
+   * Compares records with what the folder has of them.
+   *
+   * @throws Refused where a frozen record would change
+   */
+  static RecordChanges of(
+      HouseholdFolder folder, List<BatchRecord> records, Predicate<LotCode> frozen)
+      throws IOException, Refused {
+    RecordChanges changes = new RecordChanges(folder, frozen);
+    changes.compare(records);
+    return changes;
+  }
+
+  /** The files that will be replaced as they are, by name below the household folder. */
+  Map<String, byte[]> replaced() {
+    return replaced;
+  }
+
+  /** The files of new and changed records, by name below the household folder. */
+  Map<String, byte[]> written() {
+    return written;
+  }
+
+  private void compare(List<BatchRecord> records) throws IOException, Refused {
     for (BatchRecord record : records) {
       Path file = folder.file(record.lot());
       String text = RecordText.of(record);
@@ -40,13 +63,14 @@ final class RecordChanges {
       } else if (!before.isEmpty() && !before.equals(text) && frozen.test(record.lot())) {
         tell(file, record.lot(), before, text);
       } else if (!before.equals(text)) {
-        files.put(
-            HouseholdFolder.BATCHES + "/" + file.getFileName(),
-            text.getBytes(StandardCharsets.UTF_8));
+        String name = HouseholdFolder.BATCHES + "/" + file.getFileName();
+        written.put(name, text.getBytes(StandardCharsets.UTF_8));
+        if (!before.isEmpty()) {
+          replaced.put(name, before.getBytes(StandardCharsets.UTF_8));
+        }
       }
     }
     problems.refuse();
-    return files;
   }
 
   /** Whether the lot's record is that of a batch in another place, or of another product. */

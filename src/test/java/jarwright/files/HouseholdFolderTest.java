@@ -169,7 +169,7 @@ class HouseholdFolderTest {
 
   private void write(BatchRecord record, Predicate<LotCode> frozen) throws Exception {
     try (HouseholdFolder.Registration registration = new HouseholdFolder(temp).register()) {
-      registration.write(List.of(record), frozen);
+      registration.write(List.of(record), frozen, () -> {});
     }
   }
 
@@ -181,7 +181,7 @@ class HouseholdFolderTest {
       for (BatchPlan plan : plans) {
         records.add(BatchRecord.of(batch(plan, lots.get(plan)), List.of(9), List.of()));
       }
-      registration.write(records, NONE);
+      registration.write(records, NONE, () -> {});
       return lots;
     }
   }
