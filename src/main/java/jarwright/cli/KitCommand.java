@@ -8,6 +8,7 @@ import jarwright.problem.Refused;
 import jarwright.render.Printer;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -90,13 +91,15 @@ final class KitCommand implements Command {
   }
 
   /**
-   * Some disks tell no capitals from small letters, so names that differ by those alone are one.
+   * Some disks tell no capitals from small letters, and no accented letter from a letter and its
+   * accent, so names that differ by those alone are one.
    */
   private static void checkFolders(List<Path> plans) throws Usage {
     Set<String> folders = new HashSet<>();
     for (Path plan : plans) {
       String folder = FolderName.of(PlanReader.stem(plan));
-      if (!folders.add(folder.toLowerCase(Locale.ROOT))) {
+      String same = Normalizer.normalize(folder, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+      if (!folders.add(same)) {
         throw new Usage(
             "two plans would be written to the folder "
                 + folder

@@ -1,5 +1,6 @@
 package jarwright.cli;
 
+import jarwright.files.OneLine;
 import jarwright.files.PlanReader;
 import jarwright.files.ProcessListing;
 import jarwright.files.ProcessTables;
@@ -73,6 +74,9 @@ final class ProcessCommand implements Command {
   @Override
   public void run(Call call) throws Usage, Refused, IOException {
     String format = oneOf(call, FORMAT, FORMATS).orElse(FORMATS.get(0));
+    if (asked(call).length() > OneLine.LONGEST) {
+      throw new Usage("process takes words of " + OneLine.LONGEST + " characters or fewer in all");
+    }
     ProcessWords words = ProcessWords.of(call.arguments());
     Wish wish = wish(call, words);
     ProcessTables tables = ProcessTables.ofProgram();

@@ -13,6 +13,7 @@ import java.nio.file.NoSuchFileException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.ParseException;
@@ -20,8 +21,15 @@ import org.apache.commons.cli.ParseException;
 /** Finds the command, runs it, and words what went wrong. */
 final class Program {
   private static final String NAME = "jarwright";
+
+  /** What Java puts for each byte of a word that the locale's character set does not have. */
+  private static final char LOST = '\uFFFD';
+
   private static final String NO_NAME =
       "a file cannot have this name on this system; give it a plain one, or set a UTF-8 locale";
+  private static final String LOST_LETTERS =
+      "some letters of this command were lost on the way in, since the locale has none but plain ones;"
+          + " set a UTF-8 locale, as in LC_ALL=C.UTF-8";
   private static final String NO_MEMORY =
       "this takes more memory than the program may use; try smaller plans one by one, or more memory"
           + " with JARWRIGHT_JAVA_OPTS=-Xmx2g";
@@ -37,7 +45,20 @@ final class Program {
     return exit(args).status();
   }
 
+  /** The same, which has not been done where its output could not be written. */
+  int run(String[] args, Outlet output) {
+    Exit exit = exit(args);
+    surroundings.out().flush();
+    Optional<String> fault = output.fault();
+    fault.ifPresent(why -> say("not all of the output could be written: " + why));
+    return (exit == Exit.DONE && fault.isPresent() ? Exit.FILE : exit).status();
+  }
+
   private Exit exit(String... args) {
+    if (Stream.of(args).anyMatch(a -> a.indexOf(LOST) >= 0)) {
+      say(LOST_LETTERS);
+      return Exit.USAGE;
+    }
     if (args.length == 0) {
       surroundings.err().print(Help.overview());
       return Exit.USAGE;

@@ -3,6 +3,7 @@ package jarwright.cli;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Refused;
 import jarwright.render.Printer;
+import jarwright.render.QrBlocks;
 import jarwright.render.WordBundle;
 import jarwright.web.HouseholdCode;
 import jarwright.web.LocalServer;
@@ -83,7 +84,9 @@ final class ServeCommand implements Command {
     try (LocalServer server = start(new FiledHousehold(call.pantry()), access, making)) {
       Runtime.getRuntime().addShutdownHook(new Thread(server::close, "close"));
       List<InetAddress> own = lan ? Neighbourhood.ownAddresses() : List.of();
-      boolean pictured = call.surroundings().keyboard().isPresent();
+      boolean pictured =
+          call.surroundings().keyboard().isPresent()
+              && SpelledStream.shows(call.out(), QrBlocks.SIGNS);
       new ServeWelcome(own, server.port(), access, link)
           .lines(pictured)
           .forEach(call.out()::println);

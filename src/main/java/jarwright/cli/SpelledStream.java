@@ -31,6 +31,7 @@ final class SpelledStream extends PrintStream {
           Map.entry((int) '\u2044', "/"),
           Map.entry((int) '\u2264', "<="),
           Map.entry((int) '\u2265', ">="),
+          Map.entry((int) '\u2300', "dia."),
           Map.entry((int) '\u2192', "->"),
           Map.entry((int) '\u2018', "'"),
           Map.entry((int) '\u2019', "'"),
@@ -50,6 +51,11 @@ final class SpelledStream extends PrintStream {
   SpelledStream(OutputStream out, Charset charset) {
     super(out, false, charset);
     this.encoder = charset.newEncoder();
+  }
+
+  /** Whether a stream writes all of a text as it stands. */
+  static boolean shows(PrintStream out, String text) {
+    return !(out instanceof SpelledStream spelled) || spelled.encoder.canEncode(text);
   }
 
   @Override

@@ -10,9 +10,10 @@ public final class FolderName {
   /** Windows keeps these for devices, whatever follows after a full stop. */
   private static final Pattern DEVICE =
       Pattern.compile(
-          "(con|prn|aux|nul|com[0-9\u00B9\u00B2\u00B3]|lpt[0-9\u00B9\u00B2\u00B3])(\\..*)?");
+          "(con|conin\\$|conout\\$|prn|aux|nul|com[0-9\u00B9\u00B2\u00B3]|lpt[0-9\u00B9\u00B2\u00B3])"
+              + " *(\\..*)?");
 
-  private static final Pattern UNSAFE = Pattern.compile("[<>:\"/\\\\|?*]");
+  private static final Pattern UNSAFE = Pattern.compile("[<>:\"/\\\\|?*\\p{Cntrl}]");
 
   private FolderName() {}
 

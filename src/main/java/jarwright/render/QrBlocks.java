@@ -9,8 +9,10 @@ import java.util.List;
 
 /** A QR code in half blocks, two modules above each other in a character, for a terminal. */
 public final class QrBlocks {
+  /** What the picture is made of: nothing, the lower half, the upper half, both. */
+  public static final String SIGNS = " ▄▀█";
+
   private static final int QUIET = 4;
-  private static final String[] BLOCKS = {" ", "▄", "▀", "█"};
 
   private QrBlocks() {}
 
@@ -33,7 +35,7 @@ public final class QrBlocks {
       for (int x = -QUIET; x < modules.getWidth() + QUIET; x++) {
         int upper = isLight(modules, x, y) ? 2 : 0;
         int lower = isLight(modules, x, y + 1) ? 1 : 0;
-        line.append(BLOCKS[upper + lower]);
+        line.append(SIGNS.charAt(upper + lower));
       }
       lines.add(line.toString());
     }

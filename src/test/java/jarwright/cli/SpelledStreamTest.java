@@ -31,6 +31,7 @@ class SpelledStreamTest {
         "pl\u00E1tano, ni\u00F1o~platano, nino",
         "Ærø, Müßig~Aero, Mussig",
         "a line\u2026~a line...",
+        "\u2300 41 mm~dia. 41 mm",
         "\u2265 11 psi~>= 11 psi",
         "shelf \uD83C\uDF53~shelf [U+1F353]",
         "\u0627\u0644\u0631\u0641~[U+0627][U+0644][U+0631][U+0641]",

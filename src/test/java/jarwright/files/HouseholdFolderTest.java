@@ -2,8 +2,10 @@ package jarwright.files;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import jarwright.batch.Batch;
 import jarwright.batch.BatchReckoner;
@@ -111,6 +113,60 @@ class HouseholdFolderTest {
     assertTrue(
         told.contains("it has \"loads: [5, 4]\", and the plan now gives \"loads: [9]\""), told);
     assertEquals(other, new HouseholdFolder(temp).record(batch.lot()).orElseThrow());
+  }
+
+  /** As where the disk is full once the ledger's turn comes. */
+  @Test
+  void recordsAreTakenBackWhereTheLedgerCannotBeWritten() throws Exception {
+    HouseholdFolder folder = new HouseholdFolder(temp);
+    List<BatchPlan> plans = plans("p.yaml", List.of("figs", "pineapple"));
+    Batch known = batch(plans.get(0), new LotCode(EveryProduct.DAY, 'A'));
+    Batch unknown = batch(plans.get(1), new LotCode(EveryProduct.DAY, 'B'));
+    BatchRecord before = BatchRecord.of(known, List.of(9), List.of());
+    for (List<BatchRecord> there : List.of(List.<BatchRecord>of(), List.of(before))) {
+      for (BatchRecord record : there) {
+        write(record, NONE);
+      }
+      List<BatchRecord> changed =
+          List.of(
+              BatchRecord.of(known, List.of(5, 4), List.of()),
+              BatchRecord.of(unknown, List.of(9), List.of()));
+      try (HouseholdFolder.Registration registration = folder.register()) {
+        IOException full = new IOException("No space left on device");
+        IOException told =
+            assertThrows(
+                IOException.class,
+                () ->
+                    registration.write(
+                        changed,
+                        NONE,
+                        () -> {
+                          assertEquals(2, folder.lots().size());
+                          throw full;
+                        }));
+        assertSame(full, told);
+      }
+      assertEquals(there.size(), folder.lots().size());
+      assertEquals(there, folder.record(known.lot()).stream().toList());
+      assertEquals(there.isEmpty(), !Files.exists(temp.resolve("batches")));
+    }
+  }
+
+  /** Between the listing of a folder and the reading of a file in it. */
+  @Test
+  void aRecordThatIsGoneWhenItIsReadIsNone() throws Exception {
+    LotCode lot = new LotCode(EveryProduct.DAY, 'A');
+    Path gone = Files.createDirectories(temp.resolve("batches")).resolve(lot + ".yaml");
+    try {
+      Files.createSymbolicLink(gone, temp.resolve("nowhere"));
+    } catch (IOException | UnsupportedOperationException e) {
+      assumeTrue(false, "links are not to be had here");
+    }
+    HouseholdFolder folder = new HouseholdFolder(temp);
+    assertEquals(List.of(lot), List.copyOf(folder.lots()));
+    assertTrue(folder.record(lot).isEmpty());
+    assertEquals(
+        List.of('A'), letters(folder.lotsOf(plans("p.yaml", List.of("figs")), NONE)));
   }
 
   @Test

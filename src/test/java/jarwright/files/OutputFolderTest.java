@@ -59,6 +59,30 @@ class OutputFolderTest {
     assertFalse(Files.exists(temp.resolve("new")));
   }
 
+  /** No process has so high a number; this one's own is another living run's. */
+  @Test
+  void whatAKilledRunLeftIsTakenAwayAndWhatALivingOneWritesIsNot() throws Exception {
+    String living = ".jarwright-" + ProcessHandle.current().pid() + "-999999.part";
+    for (String name : List.of(".jarwright-999999999999-1.part", living, ".mine.part")) {
+      Files.writeString(temp.resolve(name), "half");
+    }
+    new OutputFolder(temp).write(files("a", "a", "b", "b"));
+    assertEquals(List.of(living, ".mine.part", "a", "b"), names(temp));
+  }
+
+  /** As long as most file systems allow, which leaves nothing for an ending of our own. */
+  @Test
+  void theLongestNamesCanBeWritten() throws Exception {
+    String longest = "x".repeat(251) + ".pdf";
+    new OutputFolder(temp).write(files(longest, "x"));
+    assertEquals(List.of(longest), names(temp));
+    IOException told =
+        assertThrows(
+            IOException.class, () -> new OutputFolder(temp).write(files("a", "a", "y" + longest, "y")));
+    assertTrue(told.getMessage().contains("could not be written"), told.getMessage());
+    assertEquals(List.of(longest), names(temp));
+  }
+
   @Test
   void whatIsStagedAndNotPutInPlaceLeavesNoTrace() throws Exception {
     Files.writeString(temp.resolve("a"), "old");
