@@ -184,7 +184,9 @@ final class YamlTree {
     if (tab >= 0 && where.text().substring(0, tab).isBlank()) {
       return new Refused(file.at(where.line(), tab + 1), "a tab indents this line", SPACES);
     }
-    String library = e.getProblem() == null ? "" : e.getProblem().split("[;(]", 2)[0].strip();
+    String problem = e.getProblem() == null ? "" : e.getProblem().split("[;(]", 2)[0];
+    // The library shows the character it met, and at the file's end that is a NUL.
+    String library = problem.replaceAll("\\p{Cntrl}", "").strip();
     return new Refused(
         where,
         "this is not well-formed YAML here" + (library.isEmpty() ? "" : " (" + library + ")"),
