@@ -30,8 +30,7 @@ public final class OutputFolder {
   private static final AtomicLong NUMBER = new AtomicLong();
 
   /** Short, whatever the file is called, and with the number of the process that writes it. */
-  private static final Pattern BESIDE =
-      Pattern.compile("\\.jarwright-(\\d{1,18})-\\d+\\.part");
+  private static final Pattern BESIDE = Pattern.compile("\\.jarwright-(\\d{1,18})-\\d+\\.part");
 
   private final Path folder;
   private final LedgerFile.Opener opener;

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -29,7 +30,7 @@ class KilledRunsTest {
 
   /** How what the program writes ends, so that half a file is told. */
   private static final Map<String, String> ENDS =
-      Map.of(".pdf", "%%EOF", ".html", "</html>", ".json", "}", ".yaml", "\n", ".csv", "\n");
+      Map.of(".pdf", "%%EOF\n", ".html", "</html>\n", ".json", "}\n", ".yaml", "\n", ".csv", "\n");
 
   private enum Run {
     KIT("kit plan.yaml -o out", false),
@@ -48,8 +49,9 @@ class KilledRunsTest {
   }
 
   private static String sealing(int load) {
-    return "seal 260824A-T --load %d --start 10:42 --end 11:27 --kept yes --cloudy no --sealed all"
-        .formatted(load);
+    return "seal 260824A-T --load "
+        + load
+        + " --start 10:42 --end 11:27 --kept yes --cloudy no --sealed all";
   }
 
   @TempDir private Path temp;
@@ -99,20 +101,16 @@ class KilledRunsTest {
     for (String file : names(house.file(""))) {
       String ending = file.substring(Math.max(0, file.lastIndexOf('.')));
       String text = Files.readString(house.file(file), StandardCharsets.ISO_8859_1);
-      boolean isLedgerBegun = file.endsWith("ledger.csv") && text.isEmpty();
-      String end = ENDS.getOrDefault(ending, "");
+      // A ledger may be made and still be empty; other files are made with what is in them.
+      boolean isBegun = file.endsWith("ledger.csv") && text.isEmpty();
       assertTrue(
-          isLedgerBegun || text.stripTrailing().endsWith(end.strip()) && text.endsWith(last(end)),
+          isBegun || text.endsWith(ENDS.getOrDefault(ending, "")),
           () -> name + ": " + file + " ends in " + text.substring(Math.max(0, text.length() - 20)));
     }
   }
 
-  private static String last(String end) {
-    return end.equals("\n") ? end : "";
-  }
-
-  private static TreeSet<String> names(Path folder) throws IOException {
-    TreeSet<String> names = new TreeSet<>();
+  private static Set<String> names(Path folder) throws IOException {
+    Set<String> names = new TreeSet<>();
     try (Stream<Path> all = Files.walk(folder)) {
       all.filter(Files::isRegularFile).forEach(f -> names.add(folder.relativize(f).toString()));
     }

@@ -15,7 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Output that goes into a file on a full disk, into a pipe that was closed, or comes in garbled. */
+/**
+ * Output that goes into a file on a full disk, into a pipe that was closed, or comes in garbled.
+ */
 class OutletTest {
   private final ByteArrayOutputStream told = new ByteArrayOutputStream();
 

@@ -20,13 +20,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A year with the jars where the locale is another, and where the clock was set back. */
 class SurroundingsTest {
-  private static final String SEAL =
-      "seal 260824A-T --load %d --start 10:42 --end 11:27 --kept yes --cloudy no --sealed all";
-
   private static final List<String> YEAR =
       List.of(
-          SEAL.formatted(1),
-          SEAL.formatted(2),
+          seal("260824A-T", 1),
+          seal("260824A-T", 2),
           "take plums --note one",
           "move 260824A-T/02..04 --to attic",
           "toss 260824A-T/05 --why cracked",
@@ -44,6 +41,14 @@ class SurroundingsTest {
           "undo");
 
   @TempDir private Path temp;
+
+  private static String seal(String lot, int load) {
+    return "seal "
+        + lot
+        + " --load "
+        + load
+        + " --start 10:42 --end 11:27 --kept yes --cloudy no --sealed all";
+  }
 
   private String year(String name) throws IOException {
     Household house =
@@ -99,7 +104,7 @@ class SurroundingsTest {
     year("house");
     Household house = new Household(temp.resolve("house")).at("2025-01-01T12:00:00-06:00");
     assertEquals(0, house.run("kit", "plan.yaml"), house::told);
-    assertEquals(1, house.run((SEAL.formatted(1).replace("A-T", "B-R") + " --acid yes").split(" ")));
+    assertEquals(1, house.run((seal("260824B-R", 1) + " --acid yes").split(" ")));
     assertTrue(house.told().contains("has not come yet"), house::told);
     assertEquals(0, house.run("move", "260824A-T/06", "--to", "attic"), house::told);
     assertEquals(0, house.run("toss", "260824A-T/06", "--why", "cracked"), house::told);

@@ -165,8 +165,7 @@ class HouseholdFolderTest {
     HouseholdFolder folder = new HouseholdFolder(temp);
     assertEquals(List.of(lot), List.copyOf(folder.lots()));
     assertTrue(folder.record(lot).isEmpty());
-    assertEquals(
-        List.of('A'), letters(folder.lotsOf(plans("p.yaml", List.of("figs")), NONE)));
+    assertEquals(List.of('A'), letters(folder.lotsOf(plans("p.yaml", List.of("figs")), NONE)));
   }
 
   @Test

@@ -78,7 +78,8 @@ class OutputFolderTest {
     assertEquals(List.of(longest), names(temp));
     IOException told =
         assertThrows(
-            IOException.class, () -> new OutputFolder(temp).write(files("a", "a", "y" + longest, "y")));
+            IOException.class,
+            () -> new OutputFolder(temp).write(files("a", "a", "y" + longest, "y")));
     assertTrue(told.getMessage().contains("could not be written"), told.getMessage());
     assertEquals(List.of(longest), names(temp));
   }

@@ -47,9 +47,17 @@ public final class Grown {
           Allowance.hold(target::read, input);
         } catch (Throwable e) {
           finds++;
-          Files.write(Files.createDirectories(found).resolve(file.getFileName() + "-" + read), input);
+          Files.write(
+              Files.createDirectories(found).resolve(file.getFileName() + "-" + read), input);
           System.out.println(
-              file.getFileName() + ", bytes " + from + " to " + to + " repeated: " + e + " at "
+              file.getFileName()
+                  + ", bytes "
+                  + from
+                  + " to "
+                  + to
+                  + " repeated: "
+                  + e
+                  + " at "
                   + (e.getStackTrace().length > 0 ? e.getStackTrace()[0] : "?"));
         }
       }
