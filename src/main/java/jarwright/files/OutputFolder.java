@@ -7,9 +7,11 @@ import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -99,7 +101,6 @@ public final class OutputFolder {
   public static final class Staged implements AutoCloseable {
     private final Map<Path, Path> targets = new LinkedHashMap<>();
     private final List<Path> made = new ArrayList<>();
-    private boolean isInPlace;
 
     private Staged() {}
 
@@ -111,7 +112,6 @@ public final class OutputFolder {
     public void putInPlace() throws IOException {
       for (Map.Entry<Path, Path> file : targets.entrySet()) {
         move(file.getKey(), file.getValue());
-        isInPlace = true;
       }
     }
 
@@ -128,13 +128,13 @@ public final class OutputFolder {
           Files.deleteIfExists(target);
         }
       }
-      isInPlace = false;
     }
 
     @Override
     public void close() {
       targets.keySet().forEach(OutputFolder::removeQuietly);
-      for (int i = made.size() - 1; i >= 0 && !isInPlace; i--) {
+      // A folder that holds something by now stays.
+      for (int i = made.size() - 1; i >= 0; i--) {
         removeQuietly(made.get(i));
       }
     }
@@ -173,12 +173,22 @@ public final class OutputFolder {
     made.addAll(missing);
   }
 
-  /** A folder or a link by a file's name is somebody's own: neither is replaced. */
+  /**
+   * A folder or a link by a file's name is somebody's own: neither is replaced. A name that no file
+   * can have is told here too, while nothing is in its place yet.
+   */
   private static void checkTarget(Path target) throws IOException {
-    if (Files.isSymbolicLink(target)) {
+    BasicFileAttributes there;
+    try {
+      there =
+          Files.readAttributes(target, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    } catch (NoSuchFileException e) {
+      return;
+    }
+    if (there.isSymbolicLink()) {
       throw new IOException("a link is in the way");
     }
-    if (Files.exists(target, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(target)) {
+    if (!there.isRegularFile()) {
       throw new IOException("a folder is in the way");
     }
   }
