@@ -15,8 +15,11 @@ import jarwright.render.WordBundle;
 import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The record pages as lines of a terminal: they say the same. */
 final class RecordText {
@@ -65,7 +68,7 @@ final class RecordText {
     wrapped(headline.get("detail"));
     for (Object reason : (List<?>) view.get("reasons")) {
       Map<?, ?> said = (Map<?, ?>) reason;
-      wrapped(said.get("text") + sourced(said.get("source")));
+      wrapped(said.get("text") + sourced((List<?>) said.get("sources")));
     }
     line("shelf", view.get("shelf"));
     facts(view);
@@ -96,15 +99,18 @@ final class RecordText {
   }
 
   private static String head(Map<String, Object> view) {
-    return view.get("product") + ", " + view.get("pack") + ", " + view.get("jar");
+    return Stream.of("product", "pack", "jar")
+        .map(key -> String.valueOf(view.get(key)))
+        .filter(word -> !word.isEmpty())
+        .collect(Collectors.joining(", "));
   }
 
   private static String upper(Object words) {
-    return String.valueOf(words).toUpperCase(java.util.Locale.ROOT);
+    return String.valueOf(words).toUpperCase(Locale.ROOT);
   }
 
-  private static String sourced(Object source) {
-    return String.valueOf(source).isEmpty() ? "" : " (" + source + ")";
+  private static String sourced(List<?> sources) {
+    return sources.stream().map(s -> " (" + s + ")").collect(Collectors.joining());
   }
 
   private void wrapped(Object text) {
@@ -123,7 +129,7 @@ final class RecordText {
   private void lines(Object lines) {
     for (Object line : (List<?>) lines) {
       Map<?, ?> one = (Map<?, ?>) line;
-      line(String.valueOf(one.get("name")).toLowerCase(java.util.Locale.ROOT), one.get("value"));
+      line(String.valueOf(one.get("name")).toLowerCase(Locale.ROOT), one.get("value"));
     }
   }
 

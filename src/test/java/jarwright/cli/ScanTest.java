@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,15 @@ class ScanTest {
     assertTrue(home.run("scan", "260824A-T/02").contains("and yet here it is"));
     String other = home.run("scan", "LOT 260824A-T/03 USE BY 2028-08-24");
     assertTrue(other.contains("the label says use by 2028-08-24"), other);
+  }
+
+  @Test
+  void everyReasonIsShownWithItsSource() {
+    for (String jar : List.of("02", "03", "05")) {
+      String record = home.run("scan", "260824A-T/" + jar);
+      assertFalse(record.contains("null") || record.contains(", ,"), record);
+    }
+    assertTrue(home.run("scan", "260824A-T/03").contains("canner. (AIB 539 (2015) Guide 1"));
   }
 
   @Test
