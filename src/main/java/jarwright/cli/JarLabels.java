@@ -52,12 +52,7 @@ final class JarLabels {
     if (standing instanceof Standing.Planned || standing instanceof Standing.OnShelf) {
       return Optional.of(shelf(jar));
     }
-    Optional<LocalDate> eatBy = Optional.empty();
-    if (standing instanceof Standing.InRefrigerator cold) {
-      eatBy = Optional.of(cold.eatBy());
-    } else if (standing instanceof Standing.ToRecan recan) {
-      eatBy = recan.eatBy();
-    }
+    Optional<LocalDate> eatBy = jar.eatBy(now);
     return eatBy.isEmpty() ? Optional.empty() : Optional.of(cold(jar, eatBy.get()));
   }
 

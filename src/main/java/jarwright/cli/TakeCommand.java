@@ -6,6 +6,7 @@ import jarwright.pantry.Jar;
 import jarwright.pantry.JarStep;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
+import jarwright.pantry.Standing;
 import jarwright.pantry.UseOrder;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
@@ -121,6 +122,9 @@ final class TakeCommand implements Command {
   }
 
   private static String keeps(Jar jar, Books books) {
+    if (jar.standing() instanceof Standing.InRefrigerator) {
+      return "";
+    }
     return jar.facts()
         .useBy()
         .map(

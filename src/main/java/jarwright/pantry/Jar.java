@@ -73,6 +73,27 @@ public record Jar(
     return facts.useBy();
   }
 
+  /**
+   * The use-by date of the label while it is the one that counts; empty once the jar is to be eaten
+   * sooner, canned again or thrown away.
+   */
+  public Optional<LocalDate> useBy() {
+    Standing last = standing instanceof Standing.Missing missing ? missing.before() : standing;
+    return switch (last.kind()) {
+      case IN_REFRIGERATOR, TO_RECAN, TO_THROW_AWAY, TOSSED, RECANNED, UNFILLED -> Optional.empty();
+      case PLANNED, ON_SHELF, IN_FREEZER, MISSING, TAKEN -> facts.useBy();
+    };
+  }
+
+  /** The last day on which it may be eaten from the refrigerator; empty where it is not for it. */
+  public Optional<LocalDate> eatBy(OffsetDateTime now) {
+    Standing then = standingAt(now);
+    if (then instanceof Standing.InRefrigerator cold) {
+      return Optional.of(cold.eatBy());
+    }
+    return then instanceof Standing.ToRecan recan ? recan.eatBy() : Optional.empty();
+  }
+
   /** The shelf it stands on; empty where that has no name or it stands on none. */
   public String shelf() {
     return standing instanceof Standing.OnShelf on ? on.shelf() : "";

@@ -8,6 +8,7 @@ import jarwright.pantry.LotFacts;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.VerdictRule;
 import jarwright.quantity.Units;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,6 +72,7 @@ public final class RecordPages {
     Map<String, Object> view = lotView(record, title, links);
     Reasons reasons = new Reasons(words, manner.rules(), now);
     view.put("id", jar.id().toString());
+    view.put("useBy", jar.useBy().map(LocalDate::toString).orElse(""));
     view.put("lotHref", links.lot(record.lot().code()));
     view.put("headline", headlines.of(jar).view());
     view.put("reasons", reasons.of(jar));

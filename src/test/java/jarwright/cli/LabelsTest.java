@@ -79,6 +79,12 @@ class LabelsTest {
     assertTrue(cold.contains("260824B-R/08"), cold);
     assertTrue(cold.contains("2 days") && cold.contains("2026-08-26"), cold);
     assertFalse(cold.contains("2027"), cold);
+
+    for (String command : List.of("scan 260824B-R/08", "scan cold.pdf", "take 260824B-R/08")) {
+      assertEquals(0, run(command), house.told());
+      assertFalse(house.shown().contains("2027"), house.shown());
+      assertFalse(house.shown().contains("!"), "the label is the jar's own: " + house.shown());
+    }
   }
 
   @Test
