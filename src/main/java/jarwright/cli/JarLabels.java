@@ -96,6 +96,6 @@ final class JarLabels {
           "use them first, without a label");
     }
     return JarLabel.of(
-        jar.id().lot(), jar.facts(), names.of(jar.facts()), kitchen.flatMap(Kitchen::link));
+        jar.id().lot(), jar.facts(), names.of(jar.facts()), kitchen.flatMap(Kitchen::link), words);
   }
 }

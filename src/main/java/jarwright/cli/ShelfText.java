@@ -71,6 +71,7 @@ final class ShelfText {
       case THROW_AWAY -> "THROW AWAY, never taste: jarwright toss JAR --why TEXT";
       case RECAN -> "CAN AGAIN OR FREEZE, in time";
       case LOOK_AT -> "LOOK BEFORE EATING: another jar of the lot was spoiled";
+      case UNVOUCHED -> "PROCESS NOT KNOWN: in any doubt throw it away, untasted";
       case REFRIGERATOR -> "REFRIGERATOR, eat in time";
       case OVERDUE -> "PAST THE USE-BY DATE: look well, use now";
       case USE_FIRST -> "USE FIRST";

@@ -1,12 +1,14 @@
 package jarwright.cli;
 
 import jarwright.files.VerdictTable;
+import jarwright.lot.JarId;
 import jarwright.pantry.Entry;
 import jarwright.pantry.Jar;
 import jarwright.pantry.JarStep;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Standing;
+import jarwright.pantry.Urgency;
 import jarwright.pantry.UseOrder;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
@@ -155,7 +157,26 @@ final class TakeCommand implements Command {
           "no jar in the house is called so",
           near(pantry, name));
     }
-    throw new Refused(new Unfit(text, books.now(), false).of(order.of(called.stream())));
+    List<Problem> problems =
+        new ArrayList<>(new Unfit(text, books.now(), false).of(order.of(called.stream())));
+    List<JarId> unvouched =
+        called.stream()
+            .filter(j -> Urgency.of(j, books.now()) == Urgency.UNVOUCHED)
+            .map(Jar::id)
+            .toList();
+    if (!unvouched.isEmpty()) {
+      problems.add(unvouched(unvouched));
+    }
+    throw new Refused(problems);
+  }
+
+  private static Problem unvouched(List<JarId> jars) {
+    return new Problem(
+        Place.wholeFile(NamedJars.shown(jars)),
+        "from an old list: nobody can vouch for how it was processed, so none is handed out by name",
+        "in any doubt do not taste it: jarwright toss JAR --why TEXT; if you know how it was made,"
+            + " take it by its code: jarwright take "
+            + jars.get(0));
   }
 
   private static String near(Pantry pantry, String name) {

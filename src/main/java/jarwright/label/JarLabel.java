@@ -69,23 +69,26 @@ public record JarLabel(
   }
 
   /**
-   * The label of the first jar of a lot from an old list, of which little is known.
+   * The label of the first jar of a lot from an old list, of which little is known: it says that
+   * nobody can vouch for its process.
    *
    * @throws IllegalArgumentException where nobody knows its use-by date
    */
-  public static JarLabel of(LotCode lot, LotFacts facts, String product, Optional<String> link) {
+  public static JarLabel of(
+      LotCode lot, LotFacts facts, String product, Optional<String> link, Wording words) {
     UseBy useBy =
         facts
             .useBy()
             .map(UseBy::new)
             .orElseThrow(() -> new IllegalArgumentException("a label needs a use-by date"));
+    String unknown = words.text("label.process.unknown");
     return new JarLabel(
         lot.jar(1),
         product,
         facts.packed(),
         useBy,
-        List.of(),
-        List.of(product),
+        List.of(unknown),
+        List.of(product, unknown),
         link,
         Optional.empty());
   }

@@ -10,6 +10,8 @@ public enum Urgency {
   THROW_AWAY,
   RECAN,
   LOOK_AT,
+  /** From an old list: nobody knows how it was processed. */
+  UNVOUCHED,
   REFRIGERATOR,
   OVERDUE,
   USE_FIRST,
@@ -24,7 +26,7 @@ public enum Urgency {
   }
 
   /**
-   * The urgency of a jar that is in the house. A jar whose age nobody knows is used first.
+   * The urgency of a jar that is in the house.
    *
    * @throws IllegalArgumentException where the jar is not in the house
    */
@@ -43,6 +45,9 @@ public enum Urgency {
   }
 
   private static Urgency onShelf(Jar jar, LocalDate today) {
+    if (!jar.facts().madeHere()) {
+      return UNVOUCHED;
+    }
     if (jar.facts().useBy().isEmpty()) {
       return USE_FIRST;
     }

@@ -3,6 +3,7 @@ package jarwright.record;
 import jarwright.page.Wording;
 import jarwright.pantry.Deed;
 import jarwright.pantry.Happening;
+import jarwright.pantry.Imported;
 import jarwright.pantry.JarNumbers;
 import jarwright.pantry.JarStep;
 import jarwright.pantry.LedgerEvent;
@@ -81,6 +82,9 @@ final class HistoryLines {
     }
     if (happening instanceof LoadRun run) {
       return words.text("record.load", Map.of("n", run.load()));
+    }
+    if (happening instanceof Imported imported) {
+      return imported.known();
     }
     if (happening instanceof Spoiled spoiled) {
       return spoiled.seen();

@@ -91,8 +91,15 @@ class ImportTest {
   void jarsFromAnOldListCanBeTakenCountedAndThrownAway() throws Exception {
     bring("product,jars,shelf\n=Jam,3,attic\n");
     assertTrue(Files.readString(house.file("pantry/ledger.csv")).contains("product==Jam"));
-    assertEquals(0, house.run("take", "jam"), house.told());
-    assertTrue(house.shown().contains("process"), house.shown());
+    assertEquals(1, house.run("take", "jam"), "the program hands out no such jar by itself");
+    assertTrue(house.told().contains("nobody can vouch"), house.told());
+    assertTrue(house.told().contains("jarwright take 000101A-E/01"), house.told());
+    assertEquals(0, house.run("take", "000101A-E/01"), house.told());
+    assertTrue(house.shown().contains("nobody can vouch"), house.shown());
+    house.write("dated.csv", "product,jars,packed\n=Jam,1,2026-01-02\n");
+    assertEquals(0, house.run("import", "dated.csv"), house.told());
+    assertEquals(0, house.run("labels", "260102A-H", "-o", "old.pdf"), house.told());
+    assertTrue(house.pdf("old.pdf").contains("process not known"), house.pdf("old.pdf"));
     house.write("count.csv", "lot,shelf,jars,counted,found\n000101A-E,attic,01..03,1,3\n");
     assertEquals(0, house.run("count", "count.csv", "--apply"), house.told());
     assertTrue(house.shown().contains("MISSING: in the ledger, not on the shelf 000101A-E/02"));

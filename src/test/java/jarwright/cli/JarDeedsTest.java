@@ -197,7 +197,7 @@ class JarDeedsTest {
             false);
     OffsetDateTime now = OffsetDateTime.parse("2026-08-24T13:31:00-05:00");
     recorded(Entry.of(now, lot, JarNumbers.of(1), new Imported(facts, ""), ""));
-    assertEquals(0, run("take pickles"), house.told());
+    assertEquals(0, run("take " + lot + "/01"), house.told());
     assertTrue(house.shown().contains("nobody knows how old it is"), house.shown());
     assertTrue(house.shown().contains("nobody can vouch for how it was processed"));
     assertEquals(1, run("seal " + lot + " --start 12:00"));

@@ -263,7 +263,7 @@ class PantryTest {
   }
 
   @Test
-  void anOldJarIsUsedFirstAndItsLotIsNeverReplaced() {
+  void anOldJarIsUnvouchedAndItsLotIsNeverReplaced() {
     LotCode old = new LotCode(DAY.minusYears(1), 'A');
     LotFacts known =
         new LotFacts(
@@ -284,7 +284,7 @@ class PantryTest {
             entry(old, "", planned("plums-halved-or-whole", 9)));
     Jar jar = pantry.jar(old.jar(2)).orElseThrow();
     assertTrue(jar.mayStandOnShelf());
-    assertEquals(Urgency.USE_FIRST, Urgency.of(jar, NOON));
+    assertEquals(Urgency.UNVOUCHED, Urgency.of(jar, NOON));
     assertEquals(3, pantry.lot(old).orElseThrow().jars().size());
     assertFalse(facts("x").equals(known));
   }

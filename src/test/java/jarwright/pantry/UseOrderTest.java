@@ -6,6 +6,7 @@ import static jarwright.pantry.InventedKitchen.PLUMS;
 import static jarwright.pantry.InventedKitchen.entry;
 import static jarwright.pantry.InventedKitchen.facts;
 import static jarwright.pantry.InventedKitchen.numbered;
+import static jarwright.pantry.InventedKitchen.oldFacts;
 import static jarwright.pantry.InventedKitchen.planned;
 import static jarwright.pantry.InventedKitchen.sound;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -17,15 +18,17 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 class UseOrderTest {
-  private static Entry imported(LotCode lot, LocalDate useBy) {
+  /** One sound jar that is to be used by that day. */
+  private static List<Entry> shelved(LotCode lot, LocalDate useBy) {
     LotFacts known =
         new LotFacts(
-            "plum jam",
+            "plum-jam",
             "Plum jam",
-            "",
+            "hot",
             "pint",
             Optional.of(lot.packed()),
             Optional.of(useBy),
@@ -33,30 +36,32 @@ class UseOrderTest {
             "",
             "",
             "",
-            false);
-    return entry(lot, "1", new Imported(known, ""));
+            true);
+    Required required = new Required(10, Optional.empty(), false);
+    return List.of(
+        entry(lot, "", new Planned(known, 1, List.of(1), required)), entry(lot, "1", sound(1)));
   }
 
   private static Outcome outcome(Liquid lost, Verdict verdict) {
     return new Outcome(1, true, lost, "", verdict, List.of());
   }
 
-  private final List<Entry> ledger =
-      new ArrayList<>(
-          List.of(
-              imported(new LotCode(DAY.minusYears(2), 'A'), DAY.minusYears(1)),
-              imported(new LotCode(DAY.minusMonths(11), 'A'), DAY.plusMonths(1)),
-              imported(new LotCode(DAY.minusMonths(2), 'A'), DAY.plusMonths(10)),
-              entry(PLUMS, "", planned("plums-halved-or-whole", 6)),
-              entry(PLUMS, "1", sound(1)),
-              entry(PLUMS, "2", outcome(Liquid.SOME, new Verdict.UseFirst())),
-              entry(PLUMS, "3", outcome(Liquid.HALF_OR_MORE, new Verdict.Refrigerate(DAY))),
-              entry(
-                  PLUMS,
-                  "4 5",
-                  outcome(
-                      Liquid.NONE,
-                      new Verdict.Recan(NOON.plusHours(1), Optional.of(DAY.plusDays(2)))))));
+  private final List<Entry> ledger = new ArrayList<>();
+
+  @BeforeEach
+  void fill() {
+    ledger.addAll(shelved(new LotCode(DAY.minusYears(2), 'A'), DAY.minusYears(1)));
+    ledger.addAll(shelved(new LotCode(DAY.minusMonths(11), 'A'), DAY.plusMonths(1)));
+    ledger.addAll(shelved(new LotCode(DAY.minusMonths(2), 'A'), DAY.plusMonths(10)));
+    LotCode old = new LotCode(DAY.minusYears(3), 'A');
+    ledger.add(entry(old, "1", new Imported(oldFacts("beans", Optional.of(old.packed())), "")));
+    ledger.add(entry(PLUMS, "", planned("plums-halved-or-whole", 6)));
+    ledger.add(entry(PLUMS, "1", sound(1)));
+    ledger.add(entry(PLUMS, "2", outcome(Liquid.SOME, new Verdict.UseFirst())));
+    ledger.add(entry(PLUMS, "3", outcome(Liquid.HALF_OR_MORE, new Verdict.Refrigerate(DAY))));
+    Verdict recan = new Verdict.Recan(NOON.plusHours(1), Optional.of(DAY.plusDays(2)));
+    ledger.add(entry(PLUMS, "4 5", outcome(Liquid.NONE, recan)));
+  }
 
   private Pantry pantry() {
     return Pantry.of(numbered(ledger));
@@ -72,6 +77,7 @@ class UseOrderTest {
         List.of(
             "recan 2026-08-24",
             "recan 2026-08-24",
+            "unvouched 2023-08-24",
             "refrigerator 2026-08-24",
             "overdue 2024-08-24",
             "use-first 2026-08-24",
@@ -87,6 +93,13 @@ class UseOrderTest {
     assertEquals(
         List.of("throw-away 2026-08-24", "throw-away 2026-08-24", "throw-away 2026-08-24"),
         order(later, NOON.plusDays(1)).subList(0, 3));
+  }
+
+  /** CDC, Home-Canned Foods: what was not canned by a tested process may hold the toxin. */
+  @Test
+  void aJarWhoseProcessNobodyKnowsIsNeverHandedOut() {
+    List<Jar> toTake = new UseOrder(NOON).toTake(pantry().here());
+    assertTrue(toTake.stream().allMatch(j -> j.facts().madeHere()), toTake.toString());
   }
 
   @Test
