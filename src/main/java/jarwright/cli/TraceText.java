@@ -176,6 +176,12 @@ final class TraceText {
       out.append("  sound: jarwright trace ").append(named(code, doubtful));
       out.append(" --looked-at \"what you saw\"\n  else:  jarwright toss JAR --why TEXT\n");
     }
+    List<Jar> missing =
+        lot.jars().stream().filter(j -> j.standing() instanceof Standing.Missing).toList();
+    if (!missing.isEmpty()) {
+      out.append("NOT FOUND, and in doubt too, should one turn up:\n");
+      groups(missing).forEach((place, numbers) -> out.append(group(place, numbers)));
+    }
     if (!eaten.isEmpty()) {
       out.append(Indented.of("", "", SpoiledText.eaten()));
       groups(eaten).forEach((place, numbers) -> out.append(group(place, numbers)));

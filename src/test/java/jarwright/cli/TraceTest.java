@@ -54,7 +54,7 @@ class TraceTest {
     String shown = run("trace", "260824a-t");
     assertTrue(shown.contains("jars 01 02: taken on 2026-08-24"), shown);
     assertTrue(shown.contains("jars 03: thrown away on 2026-08-24: cracked"), shown);
-    assertTrue(shown.contains("jars 04..13: on cellar B3"), shown);
+    assertTrue(shown.contains("jars 04..13: at cellar B3"), shown);
     assertTrue(shown.contains("jars 14: to be canned again or frozen by"), shown);
     // AIB 539 (2015) p. 2-22, Plums, raw pack, quarts, 1,001 to 3,000 ft: 30 minutes.
     assertTrue(shown.contains("planned process: boiling-water, 30 minutes"), shown);
@@ -102,7 +102,7 @@ class TraceTest {
     assertTrue(house.lastEvent().contains(",260824A-T,04,spoiled,seen=it spurted,"));
     assertTrue(shown.contains("Never taste"), shown);
     assertTrue(shown.contains("AIB 539 (2015) Guide 1"), shown);
-    assertTrue(shown.contains("jars 05..13: on cellar B3"), shown);
+    assertTrue(shown.contains("jars 05..13: at cellar B3"), shown);
     assertTrue(shown.contains("TAKEN BEFORE") && shown.contains("jars 01 02"), shown);
     assertTrue(shown.contains("trace --day 2026-08-24"), shown);
     assertEquals(1, house.run("take", "plums"));
@@ -110,6 +110,16 @@ class TraceTest {
     run("trace", "260824A-T/5..13", "--looked-at", "lids flat, clear");
     run("take", "plums");
     assertTrue(house.shown().contains("take 260824A-T/05"), house.shown());
+  }
+
+  @Test
+  void aLostJarOfASpoiledLotIsNotForgotten() throws Exception {
+    house.write(
+        "count.csv", "lot,shelf,jars,counted,found\n260824A-T,cellar B3,04..13,9,4..12\n");
+    run("count", "count.csv", "--apply");
+    String shown = run("trace", "260824A-T/04", "--spoiled", "mould");
+    assertTrue(shown.contains("NOT FOUND, and in doubt too"), shown);
+    assertTrue(shown.contains("jars 13: missing since 2026-08-24"), shown);
   }
 
   @Test
