@@ -68,7 +68,7 @@ final class CountText {
     Optional<Jar> first =
         lot.flatMap(l -> difference.jars().stream().boxed().findFirst().flatMap(l::jar));
     String was = first.filter(j -> difference.was().isPresent()).map(this::was).orElse("");
-    String seen = difference.place().isEmpty() ? "" : ", seen on " + difference.place();
+    String seen = difference.place().isEmpty() ? "" : ", seen at " + difference.place();
     return jars + food + was + seen;
   }
 

@@ -9,7 +9,9 @@ import jarwright.pantry.VerdictRule;
 import jarwright.pantry.VerdictRules;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What a line says of a jar: what is in it, where it is, and why it must not be eaten. */
@@ -30,13 +32,13 @@ final class JarText {
     return facts.jar().isEmpty() ? name : name + ", " + facts.jar();
   }
 
-  /** Where it stands, or what became of it, as {@code on the shelf cellar B3}. */
+  /** Where it stands, or what became of it, as {@code at cellar B3}. */
   String place(Jar jar) {
     Standing standing = jar.standingAt(now);
     return switch (standing.kind()) {
       case PLANNED -> "not sealed yet";
       case UNFILLED -> "never filled";
-      case ON_SHELF -> jar.shelf().isEmpty() ? "on a shelf without a name" : "on " + jar.shelf();
+      case ON_SHELF -> jar.shelf().isEmpty() ? "on a shelf without a name" : "at " + jar.shelf();
       case IN_REFRIGERATOR ->
           "in the refrigerator, eat by " + ((Standing.InRefrigerator) standing).eatBy();
       case IN_FREEZER -> "in the freezer";
@@ -59,19 +61,21 @@ final class JarText {
   /** Why it is not on a shelf, with the rules and their sources; none where nothing is wrong. */
   List<String> reasons(Jar jar) {
     List<String> reasons = new ArrayList<>();
-    Standing told = jar.standing();
-    boolean late = told.kind() != jar.standingAt(now).kind();
-    if (late && told instanceof Standing.InRefrigerator cold) {
+    Standing standing = jar.standing();
+    boolean late = standing.kind() != jar.standingAt(now).kind();
+    if (late && standing instanceof Standing.InRefrigerator cold) {
       reasons.add("It was to be eaten from the refrigerator by " + cold.eatBy() + ".");
     }
-    if (late && told instanceof Standing.ToRecan recan) {
+    if (late && standing instanceof Standing.ToRecan recan) {
       reasons.add(
           "It was to be canned again, frozen or refrigerated by "
               + VerdictText.minute(recan.by())
               + ".");
     }
-    jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> rule(id, reasons));
-    if (reasons.isEmpty() && told instanceof Standing.ToThrowAway) {
+    Map<String, List<String>> found = new LinkedHashMap<>();
+    jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> rule(id, found));
+    found.forEach((what, told) -> reasons.add((what + " " + String.join("; ", told)).strip() + "."));
+    if (reasons.isEmpty() && standing instanceof Standing.ToThrowAway) {
       reasons.add("It was found spoiled, or turned up again after it had been given up.");
     }
     return reasons;
@@ -89,14 +93,15 @@ final class JarText {
                     + (doubt.seen().isEmpty() ? "." : ": " + doubt.seen() + "."));
   }
 
-  /** A rule that is no longer in the table keeps its name alone. */
-  private void rule(String id, List<String> reasons) {
+  /** Adds a rule to those of its finding; one no longer in the table keeps its name alone. */
+  private void rule(String id, Map<String, List<String>> found) {
     Optional<VerdictRule> rule = rules.byId(id);
     if (rule.isEmpty()) {
-      reasons.add("Rule " + id + ".");
+      found.computeIfAbsent("", f -> new ArrayList<>()).add("Rule " + id);
     } else if (rule.get().finding() != Finding.SOUND) {
-      reasons.add(
-          words.finding(rule.get().finding()) + " Rule " + id + " (" + rule.get().source() + ").");
+      found
+          .computeIfAbsent(words.finding(rule.get().finding()), f -> new ArrayList<>())
+          .add("Rule " + id + " (" + rule.get().source() + ")");
     }
   }
 }

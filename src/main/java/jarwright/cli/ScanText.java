@@ -91,7 +91,7 @@ final class ScanText {
             .flatMap(id -> pantry.jar(id).stream())
             .filter(j -> !j.shelf().equalsIgnoreCase(shelf))
             .toList();
-    out.append("On ").append(shelf).append(" the ledger has ").append(there.size());
+    out.append("At ").append(shelf).append(" the ledger has ").append(there.size());
     out.append(", and the picture shows ").append(seen.size()).append(".\n");
     if (!unseen.isEmpty()) {
       out.append("  not in the picture: ").append(NamedJars.shown(unseen)).append('\n');

@@ -76,7 +76,7 @@ class CountTest {
   void aJarSeenElsewhereHasMoved() throws Exception {
     recordsOnce(
         "260824A-T,cellar B3,01..12,,01..10\n260824A-T,attic,,,11 12\n",
-        "260824A-T/11 12 Plums, halved or whole, quart: on cellar B3, seen on attic",
+        "260824A-T/11 12 Plums, halved or whole, quart: at cellar B3, seen at attic",
         ",11 12,moved,to=attic");
   }
 
@@ -100,7 +100,7 @@ class CountTest {
   void aJarThatWasThrownAwayIsNotTrustedAgain() throws Exception {
     count("260824A-T,cellar B3,01..12,,01..13\n", "--apply");
     assertTrue(count("260824A-T,cellar B3,01..12,,01..13\n").contains("NOT FOR THE SHELF"));
-    assertTrue(house.shown().contains("to be thrown away, seen on cellar B3"), house.shown());
+    assertTrue(house.shown().contains("to be thrown away, seen at cellar B3"), house.shown());
   }
 
   @Test

@@ -76,7 +76,7 @@ class ScanTest {
   void aSheetOfLabelsIsComparedWithItsShelf() {
     String found = home.run("scan", "print/plan/labels.pdf", "--shelf", "cellar B3");
     assertTrue(found.indexOf("260824A-T/05") < found.indexOf("260824A-T/03"), "to see to first");
-    assertTrue(found.contains("On cellar B3 the ledger has 12"), found);
+    assertTrue(found.contains("At cellar B3 the ledger has 12"), found);
     assertTrue(
         found.contains("in the picture, but the ledger has it taken on 2026-08-26: 260824A-T/02"),
         found);
