@@ -74,7 +74,7 @@ final class JarText {
     }
     Map<String, List<String>> found = new LinkedHashMap<>();
     jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> rule(id, found));
-    found.forEach((what, told) -> reasons.add((what + " " + String.join("; ", told)).strip() + "."));
+    found.forEach((what, told) -> reasons.add((what + " Rule " + String.join("; rule ", told) + ".").strip()));
     if (reasons.isEmpty() && standing instanceof Standing.ToThrowAway) {
       reasons.add("It was found spoiled, or turned up again after it had been given up.");
     }
@@ -97,11 +97,11 @@ final class JarText {
   private void rule(String id, Map<String, List<String>> found) {
     Optional<VerdictRule> rule = rules.byId(id);
     if (rule.isEmpty()) {
-      found.computeIfAbsent("", f -> new ArrayList<>()).add("Rule " + id);
+      found.computeIfAbsent("", f -> new ArrayList<>()).add(id);
     } else if (rule.get().finding() != Finding.SOUND) {
       found
           .computeIfAbsent(words.finding(rule.get().finding()), f -> new ArrayList<>())
-          .add("Rule " + id + " (" + rule.get().source() + ")");
+          .add(id + " (" + rule.get().source() + ")");
     }
   }
 }

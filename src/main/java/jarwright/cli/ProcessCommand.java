@@ -191,6 +191,10 @@ final class ProcessCommand implements Command {
       throws Refused, IOException {
     Optional<Altitude> altitude = altitude(call);
     boolean listed = products.size() > MOST_TABLES;
+    if (listed) {
+      call.out()
+          .println(products.size() + " products; add a word, or ask for one with --product ID:");
+    }
     for (Product product : products) {
       List<TableRow> own = rows.stream().filter(r -> r.productId().equals(product.id())).toList();
       if (listed) {

@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
 
 /** A product's tested processes as a small table, a column for each band of altitude. */
 final class ProcessText {
-  private static final int FIRST = 37;
+  private static final int LEAST_FIRST = 37;
   private static final int COLUMN = 16;
   private static final String OWN = "*";
   private static final Pattern KEYED = Pattern.compile("([a-z0-9_-]+)=(.+)");
@@ -34,6 +34,7 @@ final class ProcessText {
   private final Product product;
   private final Optional<Altitude> altitude;
   private final StringBuilder out = new StringBuilder();
+  private int first = LEAST_FIRST;
 
   /**
    * @param altitude the kitchen's, whose band is marked; empty where nobody said
@@ -51,6 +52,9 @@ final class ProcessText {
   String text(List<TableRow> rows, Optional<JarSize> served) {
     out.append(product.name()).append("  (").append(product.id()).append(")\n");
     Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables = tables(rows);
+    tables.values().stream()
+        .flatMap(settings -> settings.keySet().stream())
+        .forEach(setting -> first = Math.max(first, setting.length() + 4));
     tables.forEach(
         (bands, settings) -> {
           heading(bands);
@@ -104,17 +108,17 @@ final class ProcessText {
   }
 
   private static String key(String setting, int option) {
-    return option == 1 ? setting : setting + " (or " + option + ")";
+    return option == 1 ? setting : setting + " (choice " + option + ")";
   }
 
   private void heading(List<AltitudeBand> bands) {
-    out.append(padded("  ft", FIRST));
+    out.append(padded("  ft", first));
     bands.forEach(b -> out.append(padded(name(b) + mark(b), COLUMN)));
     end();
   }
 
   private void line(String setting, List<AltitudeBand> bands, List<TableRow> cells) {
-    out.append(padded("  " + setting, FIRST));
+    out.append(padded("  " + setting, first));
     for (AltitudeBand band : bands) {
       String cell =
           cells.stream()

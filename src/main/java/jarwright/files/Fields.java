@@ -225,7 +225,7 @@ final class Fields {
   boolean yes(String key) {
     Optional<String> word = plainWord(key);
     if (word.isPresent() && !YES.contains(word.get()) && !NO.contains(word.get())) {
-      problem(key, "\"" + shown(word.get()) + "\" is neither yes nor no", "write yes or no");
+      problem(key, "\"" + said(key) + "\" is neither yes nor no", "write yes or no");
     }
     return word.filter(YES::contains).isPresent();
   }

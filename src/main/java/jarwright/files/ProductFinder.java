@@ -49,12 +49,15 @@ final class ProductFinder {
       return;
     }
     List<String> near = near(word);
+    String lookUp = "jarwright process " + firstWord(word);
+    String more = near.size() > MOST_SHOWN ? " or one of those that are shown by " + lookUp : "";
+    List<String> shown = near.subList(0, Math.min(MOST_SHOWN, near.size()));
     batch.problem(
         key,
         "there is no product \"" + batch.said(key) + "\"",
         near.isEmpty()
-            ? "look for it with: jarwright process " + firstWord(word)
-            : "did you mean " + String.join(" or ", near) + "?");
+            ? "look for it with: " + lookUp
+            : "did you mean " + String.join(" or ", shown) + more + "?");
   }
 
   private static String firstWord(String word) {
@@ -62,8 +65,8 @@ final class ProductFinder {
   }
 
   /** The products that share the most words with what was asked for, the plainest first. */
-  List<String> near(String word) throws Refused {
+  private List<String> near(String word) throws Refused {
     return new ProductSearch(tables.products())
-        .find(word).stream().limit(MOST_SHOWN).map(Product::id).toList();
+        .find(word).stream().map(Product::id).toList();
   }
 }

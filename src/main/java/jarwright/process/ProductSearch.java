@@ -6,11 +6,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Finds products by the words that a cook uses for them. */
 public final class ProductSearch {
   private static final int SHORTEST_STEM = 4;
+
+  /** Kinds of food canned as it is; salsas, pickles and spreads made of it stand behind. */
+  private static final Set<String> PLAIN =
+      Set.of("fruit", "tomato", "vegetables", "poultry", "red-meats", "seafoods");
+
   private static final Set<String> EMPTY_WORDS =
       Set.of("and", "or", "in", "no", "of", "the", "with", "for", "by", "a", "added");
 
@@ -23,9 +29,9 @@ public final class ProductSearch {
   /** A product, how many of the asked words it has, and where among its own the first stands. */
   private record Hit(Product product, int shared, int first, int words) {}
 
-  /** The products that share the most words with what is asked for, the plainest name first. */
+  /** The products that share the most words with what is asked for, the plainest food first. */
   public List<Product> find(String asked) {
-    List<String> wanted = words(asked).distinct().toList();
+    List<String> wanted = words(asked).distinct().map(this::corrected).toList();
     List<Hit> hits = new ArrayList<>();
     for (Product product : products) {
       List<String> own = names(product).distinct().toList();
@@ -44,10 +50,20 @@ public final class ProductSearch {
         .filter(h -> h.shared() == best)
         .sorted(
             Comparator.comparingInt(Hit::first)
+                .thenComparing(h -> !PLAIN.contains(h.product().category()))
                 .thenComparingInt(Hit::words)
                 .thenComparing(h -> h.product().id()))
         .map(Hit::product)
         .toList();
+  }
+
+  /** The word itself where some product has it, else the one of theirs that it is nearest to. */
+  private String corrected(String wanted) {
+    Set<String> known = new TreeSet<>();
+    products.forEach(p -> names(p).forEach(known::add));
+    boolean isKnown = known.stream().anyMatch(k -> alike(wanted, k));
+    known.removeIf(k -> Math.min(wanted.length(), k.length()) <= SHORTEST_STEM);
+    return isKnown ? wanted : Nearest.to(wanted, known).orElse(wanted);
   }
 
   private static boolean hasAny(List<String> wanted, String own) {
@@ -79,12 +95,6 @@ public final class ProductSearch {
   private static boolean alike(String wanted, String own) {
     return own.equals(wanted)
         || (wanted.length() >= SHORTEST_STEM && own.startsWith(wanted))
-        || (own.length() >= SHORTEST_STEM && wanted.startsWith(own))
-        || mistyped(wanted, own);
-  }
-
-  private static boolean mistyped(String wanted, String own) {
-    return Math.min(wanted.length(), own.length()) > SHORTEST_STEM
-        && Nearest.to(wanted, List.of(own)).isPresent();
+        || (own.length() >= SHORTEST_STEM && wanted.startsWith(own));
   }
 }

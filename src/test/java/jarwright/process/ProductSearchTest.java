@@ -1,6 +1,7 @@
 package jarwright.process;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -28,7 +29,7 @@ class ProductSearchTest {
 
   @ParameterizedTest
   @CsvSource({
-    "peaches, peach-salsa",
+    "peaches, peaches-halved-or-sliced",
     "green beans, beans-snap-italian",
     "tuna, tuna",
     "berries whole, berries-whole",
@@ -47,6 +48,14 @@ class ProductSearchTest {
     assertEquals(List.of(), found("xyzzy"));
     assertEquals(List.of(), found(""));
     assertEquals(List.of(), found("and of the"));
+  }
+
+  /** Tomatoes are no mistyped potatoes, nor tomatillos. */
+  @Test
+  void aWordThatIsKnownMeansNoOther() {
+    assertEquals(List.of("tomato"), among("tomatoes", "tomatillo", "potato", "tomato"));
+    assertEquals(List.of("tomato"), among("tomatos", "tomatillo", "potato", "tomato"));
+    assertFalse(found("tomatoes").contains("potatoes-white"));
   }
 
   @Test
