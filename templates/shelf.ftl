@@ -4,7 +4,8 @@
   months     name, year, jars          falling due, from this month on; this one holds all before it
   places     name, calls (needs doing), jars, lines
   totals     product, jar, jars
-  A line: place, calls (needs doing), product, pack, jar, lot, packed, useBy (ISO or empty), overdue, numbers (list), useFirst,
+  A line: place, calls (needs doing), product, pack, jar, lot, packed, useBy (ISO or empty), recanDay and recanTime
+  (by when to can again; may be empty), overdue, numbers (list), useFirst,
   planned (not yet out of the canner), doubtful (look before eating), old (from an old list, process not
   known), from; and, where places list it, soFar and ofAll: jars of its product and size down to this line
   and on the whole sheet. -->
@@ -15,7 +16,7 @@
   <#if line.old><span b="yes">${word("shelf.old")}</span><br/></#if>
   <#if line.planned><span ink="65%">${word("shelf.planned")}</span><br/></#if>
 </#macro>
-<#macro when line><#if line.useBy?has_content><#if line.overdue><b>${word("shelf.overdue")}</b><br/></#if>${day("short", line.useBy)}<#elseif !line.calls>${word("shelf.no-date")}</#if></#macro>
+<#macro when line><#if line.useBy?has_content><#if line.overdue><b>${word("shelf.overdue")}</b><br/></#if>${day("short", line.useBy)}<#elseif line.recanDay?has_content>${day("short", line.recanDay)}<br/><b>${line.recanTime}</b><#elseif !line.calls>${word("shelf.no-date")}</#if></#macro>
 <sheet size="10">
   <section margin="12" left="18">
     <header size="9">

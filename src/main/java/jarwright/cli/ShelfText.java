@@ -83,7 +83,7 @@ final class ShelfText {
 
   private static String title(Spot spot) {
     return spot.isShelf()
-        ? spot.name().isEmpty() ? "Shelf without a name" : spot.name()
+        ? spot.name().isEmpty() ? "Shelf not named" : spot.name()
         : spot.name().substring(0, 1).toUpperCase(Locale.ROOT) + spot.name().substring(1);
   }
 
@@ -116,7 +116,7 @@ final class ShelfText {
     return switch (line.spot().kind()) {
       case IN_FREEZER -> "frozen            ";
       case IN_REFRIGERATOR -> "eat by " + day.orElse("") + " ";
-      case TO_RECAN -> "until " + day.orElse("") + "  ";
+      case TO_RECAN -> line.recanBy().map(t -> "by " + VerdictText.minute(t)).orElse("");
       case TO_THROW_AWAY -> "                  ";
       default -> day.map(d -> "use by " + d + " ").orElse("no date known     ");
     };

@@ -85,6 +85,11 @@ public record Jar(
     };
   }
 
+  /** The moment by which it is to be canned again, frozen or refrigerated; empty for others. */
+  public Optional<OffsetDateTime> recanBy() {
+    return standing instanceof Standing.ToRecan recan ? Optional.of(recan.by()) : Optional.empty();
+  }
+
   /** The last day on which it may be eaten from the refrigerator; empty where it is not for it. */
   public Optional<LocalDate> eatBy(OffsetDateTime now) {
     Standing then = standingAt(now);

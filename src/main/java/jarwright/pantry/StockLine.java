@@ -16,6 +16,7 @@ import java.util.stream.Stream;
  * @param spot where the ledger has them, whatever has run out since
  * @param deadline the day by which they are to be used, eaten or canned again; empty where nobody
  *     knows or none is set
+ * @param recanBy the moment by which they are to be canned again; empty for others
  */
 public record StockLine(
     LotCode lot,
@@ -23,16 +24,27 @@ public record StockLine(
     Urgency urgency,
     Spot spot,
     Optional<LocalDate> deadline,
+    Optional<OffsetDateTime> recanBy,
     JarNumbers jars) {
 
-  private record Key(LotCode lot, Urgency urgency, Spot spot, Optional<LocalDate> deadline) {}
+  private record Key(
+      LotCode lot,
+      Urgency urgency,
+      Spot spot,
+      Optional<LocalDate> deadline,
+      Optional<OffsetDateTime> recanBy) {}
 
   /** All jars that are in the house, gathered into lines, first to use first. */
   public static List<StockLine> of(Stream<Jar> jars, OffsetDateTime now) {
     Map<Key, List<Jar>> gathered = new LinkedHashMap<>();
     for (Jar jar : new UseOrder(now).of(jars)) {
       Key key =
-          new Key(jar.id().lot(), Urgency.of(jar, now), Spot.of(jar.standing()), jar.deadline());
+          new Key(
+              jar.id().lot(),
+              Urgency.of(jar, now),
+              Spot.of(jar.standing()),
+              jar.deadline(),
+              jar.recanBy());
       gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(jar);
     }
     List<StockLine> lines = new ArrayList<>();
@@ -45,6 +57,7 @@ public record StockLine(
                     key.urgency(),
                     key.spot(),
                     key.deadline(),
+                    key.recanBy(),
                     JarNumbers.of(same.stream().map(j -> j.id().number()).toList()))));
     return lines;
   }

@@ -5,6 +5,7 @@ import jarwright.page.Wording;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Standing;
 import jarwright.pantry.Urgency;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -30,12 +31,17 @@ final class Inventory {
           Urgency.DUE_SOON);
 
   /** What makes jars of a lot share a line; planned ones have no urgency. */
-  private record Key(ShelfPlace place, LotCode lot, Optional<Urgency> urgency)
+  private record Key(
+      ShelfPlace place,
+      LotCode lot,
+      Optional<Urgency> urgency,
+      Optional<OffsetDateTime> recanBy)
       implements Comparable<Key> {
     private static final Comparator<Key> ORDER =
         Comparator.comparing(Key::place)
             .thenComparing(Key::lot)
-            .thenComparing(k -> k.urgency().map(Urgency::ordinal).orElse(-1));
+            .thenComparing(k -> k.urgency().map(Urgency::ordinal).orElse(-1))
+            .thenComparing(k -> k.recanBy().map(OffsetDateTime::toInstant).orElse(Instant.MIN));
 
     @Override
     public int compareTo(Key other) {
@@ -53,13 +59,17 @@ final class Inventory {
           ShelfPlace place = ShelfPlace.of(standing, jar.facts().shelf(), words);
           Optional<Urgency> urgency =
               standing.isHere() ? Optional.of(Urgency.of(jar, now)) : Optional.empty();
-          Key key = new Key(place, jar.id().lot(), urgency);
+          Key key = new Key(place, jar.id().lot(), urgency, recanBy(jar, urgency));
           gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(jar);
         });
     gathered.forEach(
         (key, same) ->
             places.computeIfAbsent(key.place(), p -> new ArrayList<>()).add(line(key, same)));
     places.values().forEach(lines -> lines.sort(ShelfLine.FIRST_TO_USE));
+  }
+
+  private static Optional<OffsetDateTime> recanBy(Jar jar, Optional<Urgency> urgency) {
+    return urgency.equals(Optional.of(Urgency.RECAN)) ? jar.recanBy() : Optional.empty();
   }
 
   private static ShelfLine line(Key key, List<Jar> jars) {
@@ -69,6 +79,7 @@ final class Inventory {
         key.lot(),
         first.facts(),
         key.place().calls() ? Optional.empty() : first.deadline(),
+        key.recanBy(),
         jars.stream().map(j -> j.id().number()).sorted().toList(),
         key.urgency());
   }

@@ -4,6 +4,7 @@ import jarwright.lot.LotCode;
 import jarwright.pantry.LotFacts;
 import jarwright.pantry.Urgency;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.Optional;
  * The jars of one lot at one place that are equally urgent.
  *
  * @param useBy the day by which they are to be used; empty where nobody knows, or none matters
+ * @param recanBy the moment by which they are to be canned again; empty for others
  * @param numbers of the jars, rising
  * @param urgency empty where they are planned and not yet out of the canner
  */
@@ -20,6 +22,7 @@ record ShelfLine(
     LotCode lot,
     LotFacts facts,
     Optional<LocalDate> useBy,
+    Optional<OffsetDateTime> recanBy,
     List<Integer> numbers,
     Optional<Urgency> urgency) {
   /** First to use first; unknown dates before all, since they may be oldest. */

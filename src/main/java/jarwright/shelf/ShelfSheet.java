@@ -9,9 +9,11 @@ import jarwright.pantry.Urgency;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -21,6 +23,7 @@ import java.util.stream.Stream;
 public final class ShelfSheet {
   private static final String TEMPLATE = "shelf.ftl";
   private static final int MONTHS_SHOWN = 13;
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private final Wording words;
   private final Function<LotFacts, String> productName;
@@ -99,6 +102,8 @@ public final class ShelfSheet {
     one.put("lot", line.lot().toString());
     one.put("packed", line.facts().packed().map(LocalDate::toString).orElse(""));
     one.put("useBy", line.useBy().map(LocalDate::toString).orElse(""));
+    one.put("recanDay", line.recanBy().map(t -> t.toLocalDate().toString()).orElse(""));
+    one.put("recanTime", line.recanBy().map(CLOCK::format).orElse(""));
     one.put("overdue", line.has(Urgency.OVERDUE));
     one.put("numbers", line.numbers());
     one.put("useFirst", line.has(Urgency.USE_FIRST));

@@ -56,6 +56,19 @@ class ShelfTest {
     assertTrue(shown.contains("local extension service"), shown);
   }
 
+  /** Nebraska Extension: what was processed wrongly is canned again within 2 hours. */
+  @Test
+  void theHourByWhichToCanAgainIsTold() throws Exception {
+    house.at("2026-08-24T13:30:00-05:00");
+    String beans =
+        "seal 260824C-P --load 1 --kept yes --vented yes --cloudy no --start 12:30 --end 12:49"
+            + " --sealed all";
+    assertEquals(0, house.run(beans.split(" ")), house.told());
+    assertTrue(shelf("--due").contains("by 2026-08-24 14:49 260824C-P/01"), house.shown());
+    assertEquals(0, house.run("shelf", "-o", "due.pdf"), house.told());
+    assertTrue(house.pdf("due.pdf").contains("14:49"), house.pdf("due.pdf"));
+  }
+
   @Test
   void dueLeavesOutWhatKeeps() {
     String shown = shelf("--due");
