@@ -180,8 +180,7 @@ public final class OutputFolder {
   private static void checkTarget(Path target) throws IOException {
     BasicFileAttributes there;
     try {
-      there =
-          Files.readAttributes(target, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+      there = Files.readAttributes(target, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     } catch (NoSuchFileException e) {
       return;
     }
