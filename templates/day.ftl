@@ -25,7 +25,7 @@
 </#macro>
 
 <#macro newDay t><#if t.day?has_content><row><cell/><cell/><cell/><cell><b>${t.day}</b></cell><cell/><cell/></row></#if></#macro>
-<#macro task t><#if t.process><b>${t.what}</b><#else>${t.what}</#if><#if t.hands gt 1> · ${t.hands} ×</#if></#macro>
+<#macro task t><#if t.process><b>${t.what}</b><#else>${t.what}</#if><#if t.hands gt 1> · ${count("day.people", t.hands)}</#if></#macro>
 <#macro minutes t><#if t.process><b>${t.minutes}</b><#elseif t.exact>${t.minutes}<#else>~${t.minutes}</#if></#macro>
 
 <#macro need gather>

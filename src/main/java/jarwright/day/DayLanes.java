@@ -139,6 +139,14 @@ final class DayLanes {
     return lanes;
   }
 
+  /** Acid is named where the batch takes it, and nowhere else. */
+  private String what(Task task) {
+    boolean isSour =
+        task.kind() == TaskKind.FILL
+            && day.loads().get(task.load()).load().batch().acid().isPresent();
+    return words.text("day.task." + task.kind().id() + (isSour ? "-acid" : ""));
+  }
+
   /** The same as a table, in the order of the clock. */
   List<Map<String, Object>> table() {
     List<Map<String, Object>> rows = new ArrayList<>();
@@ -151,7 +159,7 @@ final class DayLanes {
       row.put("start", clock(task.start()));
       row.put("end", clock(task.end()));
       row.put("load", name(task.load()));
-      row.put("what", words.text("day.task." + task.kind().id()));
+      row.put("what", what(task));
       row.put("minutes", task.end() - task.start());
       row.put("exact", task.isExact());
       row.put("process", task.kind() == TaskKind.PROCESS);

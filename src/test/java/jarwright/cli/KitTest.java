@@ -27,6 +27,9 @@ import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -112,6 +115,17 @@ class KitTest {
     assertEquals(first.keySet(), second.keySet());
     first.forEach((name, bytes) -> assertArrayEquals(bytes, second.get(name), name));
     assertArrayEquals(ledger, Files.readAllBytes(folder.resolve("pantry/ledger.csv")));
+  }
+
+  /** AIB 539 (2015) Guide 3: acid for tomatoes, in every jar; plums (Guide 2) take none. */
+  @Test
+  void theDayNamesAcidForTheTomatoesAlone() throws IOException {
+    assertEquals(0, run("kit", sample("plum-day.yaml"), "-q"), told());
+    try (PDDocument day = Loader.loadPDF(folder.resolve("print/plum-day/day.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(day).replaceAll("\\s+", " ");
+      assertEquals(2, text.split("Acid first", -1).length, text);
+      assertTrue(text.contains("A1 Fill and close the jars · 2 people"), text);
+    }
   }
 
   @Test
