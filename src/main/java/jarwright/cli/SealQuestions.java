@@ -47,7 +47,11 @@ final class SealQuestions {
             + jars
             + ", packed "
             + lot.code().packed());
-    maybe("date", "Canned on that day? (Enter, or the day like 2026-08-24)");
+    maybe(
+        "date",
+        "On which day was it canned? (just Enter for "
+            + lot.code().packed()
+            + ", or another written so)");
     ask("unfilled", "Which of them were never filled? " + JARS);
     process();
     ask("unsealed", "Jars that did not seal? " + JARS);
@@ -65,8 +69,9 @@ final class SealQuestions {
     if (pressure) {
       ask("vented", "Was the canner vented for its full time? " + BOX);
     }
-    ask("start", "When was the clock started, " + held(pressure) + "? " + TIME);
-    String kept = ask("kept", "Did it hold from then to the end? " + BOX);
+    String heat = pressure ? "pressure" : "full boil";
+    ask("start", "When was the clock started, at " + (pressure ? "" : "a ") + heat + "? " + TIME);
+    String kept = ask("kept", "Did the " + heat + " hold from then to the end? " + BOX);
     boolean lost = !kept.toLowerCase(Locale.ROOT).startsWith("y");
     if (lost) {
       String restarts = ask("restarts", "How often was the whole time started again? (0, 1 …)");
@@ -82,10 +87,6 @@ final class SealQuestions {
       }
     }
     ask("cloudy", "Was the canner's water cloudy or coloured afterwards? " + BOX);
-  }
-
-  private static String held(boolean pressure) {
-    return pressure ? "at pressure" : "at a full boil";
   }
 
   private String ask(String column, String question) throws IOException, Refused {

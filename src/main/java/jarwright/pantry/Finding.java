@@ -25,9 +25,9 @@ public enum Finding {
   NOT_SEALED,
   SOME_LOST,
   HALF_LOST,
-  /** The canner's water was cloudy and this jar has lost liquid. */
+  /** The canner's water was cloudy, or nobody looked, and this jar has lost liquid. */
   CLOUDY_AND_LOW,
-  /** The canner's water was cloudy and no jar of the load has lost any. */
+  /** The canner's water was cloudy, or nobody looked, and no jar of the load has lost any. */
   CLOUDY_NONE_LOW;
 
   /** As the table of rules writes it. */
