@@ -13,7 +13,7 @@
   bend     mm across of the slimmest jar that the label is bent round; 0 for a lid
   labels   of each jar:
              title, rest, note   the product's name in three parts, as "Tomatoes", "whole or halved", "green"; the last two may be empty
-             lot, jar            as 260824A-K and 260824A-K/03
+             lot, jar            as 260824A-T and 260824A-T/03
              packed, useBy       dates as 2026-08-24; packed may be empty
              month, year, day    of the use-by date: 1 to 12; as text; month and day as text
              facts               lines on the process, the weightiest first; may be none

@@ -18,8 +18,8 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
- * Jars as they are named on a command line: {@code 260824A-K/03}, {@code 260824A-K/1..4,7}, {@code
- * 260824A-K/all}; and words that are no code, such as {@code tomatoes pint}.
+ * Jars as they are named on a command line: {@code 260824A-T/03}, {@code 260824A-T/1..4,7}, {@code
+ * 260824A-T/all}; and words that are no code, such as {@code tomatoes pint}.
  *
  * @param codes by lot; empty numbers stand for all jars of it
  * @param words all other arguments, as one name
@@ -28,7 +28,7 @@ record NamedJars(Map<LotCode, Optional<JarNumbers>> codes, String words) {
   private static final Pattern CODE_LIKE = Pattern.compile("[0-9].*|.*/.*");
   private static final String ALL = "all";
   private static final String FORM =
-      "copy it from the label, as 260824A-K/03; or /1..4,7 for some and /all for all of a lot";
+      "copy it from the label, as 260824A-T/03; or /1..4,7 for some and /all for all of a lot";
 
   /**
    * Reads arguments. What begins with a digit or has a slash is meant as a code.
@@ -128,7 +128,7 @@ record NamedJars(Map<LotCode, Optional<JarNumbers>> codes, String words) {
     }
   }
 
-  /** Jars as they can be typed again: {@code 260824A-K/01..04,07}. */
+  /** Jars as they can be typed again: {@code 260824A-T/01..04,07}. */
   static String shown(List<JarId> jars) {
     Map<LotCode, List<Integer>> byLot = new LinkedHashMap<>();
     jars.forEach(j -> byLot.computeIfAbsent(j.lot(), l -> new ArrayList<>()).add(j.number()));

@@ -154,7 +154,7 @@ final class TakeCommand implements Command {
     if (called.isEmpty()) {
       throw new Refused(
           Place.wholeFile(NamedJars.shown(name)),
-          "no jar in the house is called so",
+          "no jar in the house goes by that name",
           near(pantry, name));
     }
     List<Problem> problems =

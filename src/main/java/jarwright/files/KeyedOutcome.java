@@ -20,7 +20,7 @@ public final class KeyedOutcome {
   /**
    * Reads rows, each with its filled columns.
    *
-   * @param where what they were keyed into, for messages, as {@code seal 260824A-K}
+   * @param where what they were keyed into, for messages, as {@code seal 260824A-T}
    * @param pantry tells what each lot's process asks for
    * @param zone of the kitchen's clock
    * @throws Refused with every problem in them

@@ -64,11 +64,11 @@ final class RecordWords {
     String remedy =
         number
             ? "a spreadsheet took the lot for a number: make the column text and type it again"
-            : "copy it from the label, as 260824A-K";
+            : "copy it from the label, as 260824A-T";
     return read(key, LotCode::parse, remedy);
   }
 
-  /** {@code 1-7, 9}, {@code none}, or one whole code such as {@code 260824A-K/03}. */
+  /** {@code 1-7, 9}, {@code none}, or one whole code such as {@code 260824A-T/03}. */
   Optional<JarNumbers> jars(String key) {
     return read(
         key,

@@ -4,7 +4,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * One jar of a lot, as in {@code 260824A-K/03}.
+ * One jar of a lot, as in {@code 260824A-T/03}.
  *
  * @param number from 1
  */
@@ -19,7 +19,7 @@ public record JarId(LotCode lot, int number) implements Comparable<JarId> {
   }
 
   /**
-   * Reads {@code 260824A-K/03}.
+   * Reads {@code 260824A-T/03}.
    *
    * @throws MistypedCode when the lot is mistyped or the number missing
    */

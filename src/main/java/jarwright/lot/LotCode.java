@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 
 /**
  * A batch's name: day of packing, a letter for that day's batch, and a check character, as in
- * {@code 260824A-K}.
+ * {@code 260824A-T}.
  *
  * @param packed a date of this century
  * @param letter A to Z

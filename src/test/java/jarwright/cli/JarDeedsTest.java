@@ -91,7 +91,7 @@ class JarDeedsTest {
         "1 | take 260824C-P/01 | jarwright seal 260824C-P",
         "1 | take 260824B-R/09 | its verdict keeps it from being eaten as it is",
         "1 | take 260824A-T/1..99999 | 260824A-T/15..99999: the lot has no such jar",
-        "1 | take !! | no jar in the house is called so",
+        "1 | take !! | no jar in the house goes by that name",
         "1 | take plms | did you mean plums?",
         "1 | take 260824A-T/01 260824A-T/99 | no such jar",
         "2 | take | take needs a jar or a name",
