@@ -4,10 +4,10 @@ import jarwright.files.KeyedOutcome;
 import jarwright.pantry.JarNumbers;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Planned;
+import jarwright.pantry.Ticked;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -72,12 +72,8 @@ final class SealQuestions {
     String heat = pressure ? "pressure" : "full boil";
     ask("start", "When was the clock started, at " + (pressure ? "" : "a ") + heat + "? " + TIME);
     String kept = ask("kept", "Did the " + heat + " hold from then to the end? " + BOX);
-    boolean lost = !kept.toLowerCase(Locale.ROOT).startsWith("y");
-    if (lost) {
-      String restarts = ask("restarts", "How often was the whole time started again? (0, 1 …)");
-      if (!restarts.equals("0")) {
-        ask("last-start", "When was it started the last time? " + TIME);
-      }
+    if (Ticked.parse(kept) != Ticked.YES) {
+      restarts(heat);
     }
     ask("end", "When did the time end? " + TIME);
     if (pressure) {
@@ -87,6 +83,23 @@ final class SealQuestions {
       }
     }
     ask("cloudy", "Was the canner's water cloudy or coloured afterwards? " + BOX);
+  }
+
+  /** A restart makes it good only where nothing was lost after the last one. */
+  private void restarts(String heat) throws IOException, Refused {
+    String restarts = ask("restarts", "How often was the whole time started again? (0, 1 …)");
+    if (Integer.parseInt(restarts.strip()) == 0) {
+      return;
+    }
+    ask("last-start", "When was it started the last time? " + TIME);
+    String first = cells.get("kept");
+    Ticked held = Ticked.parse(ask("kept", "Did the " + heat + " hold from that start on? " + BOX));
+    if (held == Ticked.NO) {
+      cells.put("restarts", "0");
+      cells.remove("last-start");
+    } else if (held == Ticked.YES) {
+      cells.put("kept", first);
+    }
   }
 
   private String ask(String column, String question) throws IOException, Refused {

@@ -164,6 +164,7 @@ class SealTest {
             "no",
             "1",
             "12:05",
+            "yes",
             "12:25",
             "?",
             "no",
@@ -177,6 +178,17 @@ class SealTest {
     assertTrue(house.shown().contains("The canner was not vented in full."), house.shown());
     assertTrue(house.shown().contains("260824C-P/09 never filled"), house.shown());
     assertTrue(house.shown().contains("jars 01..08: NOT FOR THE SHELF"), house.shown());
+  }
+
+  /** AIB 539 (2015) Guide 1: whenever the boil is lost, the whole time starts again. */
+  @ParameterizedTest
+  @CsvSource({"yes, ONTO THE SHELF", "no, Boil or pressure was lost", "?, Nobody recorded"})
+  void aBoilLostAgainAfterTheRestartIsAskedFor(String heldThen, String shown) throws Exception {
+    String typed = "|none|yes|11:30|no|1|11:45|" + heldThen + "|12:30|no|none|none|none||yes";
+    List<String> lines = List.of(typed.split("\\|"));
+    assertEquals(0, house.answering(lines, "seal", Household.TOMATOES), house.told());
+    assertTrue(house.shown().contains(shown), house.shown());
+    assertEquals(heldThen.equals("yes"), house.shown().contains("ONTO THE SHELF"), house.shown());
   }
 
   @Test
