@@ -2,6 +2,7 @@ package jarwright.day;
 
 import jarwright.batch.Batch;
 import jarwright.quantity.Rounding;
+import jarwright.water.WaterOverLids;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

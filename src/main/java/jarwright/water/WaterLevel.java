@@ -16,12 +16,6 @@ import java.util.Optional;
  * dimensions, so that neither can happen with any jar that is made.
  */
 public final class WaterLevel {
-  /** AIB 539 (2015) Guide 1: an inch over the lids, two where the process takes 30 min or more. */
-  private static final Length COVER = Length.inches(Fraction.ONE);
-
-  private static final Length DEEP_COVER = Length.inches(Fraction.of(2));
-  private static final int DEEP_FROM_MINUTES = 30;
-
   /** Common practice: so much stays free for the rolling boil. */
   private static final Length BELOW_RIM = Length.inches(Fraction.ONE);
 
@@ -53,8 +47,7 @@ public final class WaterLevel {
     if (process.isPressure()) {
       return pressure(canner);
     }
-    Length above = process.minutes() >= DEEP_FROM_MINUTES ? DEEP_COVER : COVER;
-    WaterAdvice.Cover cover = new WaterAdvice.Cover(above, BELOW_RIM);
+    WaterAdvice.Cover cover = new WaterAdvice.Cover(WaterOverLids.of(process), BELOW_RIM);
     Optional<JarDimensions> known = jars.of(jar);
     List<String> missing = new ArrayList<>();
     if (canner.insideDiameter().isEmpty()) {

@@ -1,11 +1,11 @@
-package jarwright.day;
+package jarwright.water;
 
 import jarwright.process.TestedProcess;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 
 /** Depth of water that must stand over the lids all through a boiling: AIB 539 (2015) Guide 1. */
-final class WaterOverLids {
+public final class WaterOverLids {
   private static final Length USUAL = Length.inches(Fraction.ONE);
   private static final Length LONG = Length.inches(Fraction.of(2));
 
@@ -14,7 +14,7 @@ final class WaterOverLids {
 
   private WaterOverLids() {}
 
-  static Length of(TestedProcess process) {
+  public static Length of(TestedProcess process) {
     return process.minutes() >= LONG_FROM_MINUTES ? LONG : USUAL;
   }
 }
