@@ -149,13 +149,18 @@ public final class DayPlanner {
       ZonedDateTime start = clock.start(ends);
       List<Notice> notices = new ArrayList<>(clock.notices(start, ends));
       notices.addAll(DayNotices.of(tasks, stove.hasJarPot(), table.finish()));
+      List<Task> times = DayTasks.of(tasks, table, stove.hasJarPot());
       List<PlannedLoad> planned = new ArrayList<>();
       for (int i = 0; i < tasks.size(); i++) {
         int out = table.moments().get(i).load() + work.loads().get(i).inCanner();
         int canner = work.loads().get(i).canner() + 1;
-        planned.add(PlannedLoad.of(tasks.get(i).load(), canner, start.plusMinutes(out)));
+        planned.add(
+            PlannedLoad.of(
+                tasks.get(i).load(),
+                canner,
+                start.plusMinutes(processed(i, times)),
+                start.plusMinutes(out)));
       }
-      List<Task> times = DayTasks.of(tasks, table, stove.hasJarPot());
       return new DayPlan(
           batches.get(0).plan().date(),
           start,
@@ -171,6 +176,15 @@ public final class DayPlanner {
           table.waiting(),
           Rush.of(times),
           notices);
+    }
+
+    /** The minute in which a load's process ends. */
+    private static int processed(int load, List<Task> times) {
+      return times.stream()
+          .filter(t -> t.load() == load && t.kind() == TaskKind.PROCESS)
+          .mapToInt(Task::end)
+          .findFirst()
+          .orElseThrow();
     }
 
     private int end(int batch, Timetable table) {

@@ -16,8 +16,12 @@ public record PlannedLoad(
   private static final int COOL_HOURS = 12;
   private static final int RECAN_HOURS = 24;
 
-  static PlannedLoad of(CannerLoad load, int canner, ZonedDateTime out) {
+  /**
+   * @param processed when the clock has run out: the hours for canning again count from there, as in
+   *     the verdict on a jar
+   */
+  static PlannedLoad of(CannerLoad load, int canner, ZonedDateTime processed, ZonedDateTime out) {
     return new PlannedLoad(
-        load, canner, out, out.plusHours(COOL_HOURS), out.plusHours(RECAN_HOURS));
+        load, canner, out, out.plusHours(COOL_HOURS), processed.plusHours(RECAN_HOURS));
   }
 }
