@@ -1,6 +1,7 @@
 package jarwright.cli;
 
 import jarwright.batch.Batch;
+import jarwright.batch.FormulaMultiple;
 import jarwright.batch.JarRange;
 import jarwright.process.AltitudeBand;
 import jarwright.process.Headspace;
@@ -64,7 +65,7 @@ final class CheckText {
     line(
         "headspace",
         batch.headspace().stream().map(this::headspace).collect(Collectors.joining(", ")));
-    batch.formula().ifPresent(f -> line("formula", f.times() + " × " + f.formula().yield()));
+    batch.formula().ifPresent(f -> line("formula", formula(f)));
     batch
         .produce()
         .ifPresent(
@@ -108,6 +109,14 @@ final class CheckText {
     return expected.isExact()
         ? String.valueOf(batch.jars())
         : batch.jars() + " made ready; expect " + expected.fewest() + " to " + expected.most();
+  }
+
+  /** How often it is made, where the guide prints what it gives. */
+  private static String formula(FormulaMultiple formula) {
+    String printed = formula.formula().yield();
+    return formula.times().isEmpty()
+        ? "made as often as it takes"
+        : formula.times().getAsInt() + " × " + printed;
   }
 
   private static String loads(List<Integer> loads) {

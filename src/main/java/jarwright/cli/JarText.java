@@ -26,10 +26,9 @@ final class JarText {
     this.now = now;
   }
 
-  /** {@code Plums—halved or whole, quart}. */
+  /** {@code Plums, halved or whole, quart}. */
   static String food(LotFacts facts) {
-    String name = facts.name().isEmpty() ? facts.product() : facts.name();
-    return facts.jar().isEmpty() ? name : name + ", " + facts.jar();
+    return facts.jar().isEmpty() ? facts.shownName() : facts.shownName() + ", " + facts.jar();
   }
 
   /** Where it stands, or what became of it, as {@code at cellar B3}. */

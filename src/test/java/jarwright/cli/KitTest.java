@@ -117,6 +117,23 @@ class KitTest {
     assertArrayEquals(ledger, Files.readAllBytes(folder.resolve("pantry/ledger.csv")));
   }
 
+  /** AIB 539 (2015) Guide 6, pickled beets: yield about 8 pints. */
+  @Test
+  void checkCountsTheFormulasOfABatch() throws IOException {
+    Path plan =
+        plan(
+            """
+            kitchen:
+              altitude: 100 m
+              canners: [{name: pot, method: boiling-water}]
+            batches:
+              - {product: pickled-beets, pack: hot, jar: pint, jars: 14, date: 2026-08-24}
+            """);
+    assertEquals(0, run("check", plan.toString()), told());
+    String shown = out.toString(StandardCharsets.UTF_8);
+    assertTrue(shown.contains("formula     2 × about 8 pints"), shown);
+  }
+
   /** AIB 539 (2015) Guide 3: acid for tomatoes, in every jar; plums (Guide 2) take none. */
   @Test
   void theDayNamesAcidForTheTomatoesAlone() throws IOException {
