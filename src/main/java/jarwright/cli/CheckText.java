@@ -3,6 +3,7 @@ package jarwright.cli;
 import jarwright.batch.Batch;
 import jarwright.batch.FormulaMultiple;
 import jarwright.batch.JarRange;
+import jarwright.batch.ProduceRange;
 import jarwright.process.AltitudeBand;
 import jarwright.process.Headspace;
 import jarwright.process.TestedProcess;
@@ -12,6 +13,7 @@ import jarwright.quantity.Style;
 import jarwright.quantity.Units;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A batch's figures as lines of text. */
@@ -66,16 +68,7 @@ final class CheckText {
         "headspace",
         batch.headspace().stream().map(this::headspace).collect(Collectors.joining(", ")));
     batch.formula().ifPresent(f -> line("formula", formula(f)));
-    batch
-        .produce()
-        .ifPresent(
-            p ->
-                line(
-                    "produce",
-                    "about "
-                        + p.about().text(style, Rounding.UP)
-                        + ", at most "
-                        + p.most().text(style, Rounding.UP)));
+    produce().ifPresent(p -> line("produce", p));
     line("jars", jars(batch.expected()) + ", as many new lids");
     line("canner", batch.canner().name() + ": " + loads(loads));
     line("use by", batch.useBy().toString());
@@ -109,6 +102,23 @@ final class CheckText {
     return expected.isExact()
         ? String.valueOf(batch.jars())
         : batch.jars() + " made ready; expect " + expected.fewest() + " to " + expected.most();
+  }
+
+  /** As the plan gives it, else what so many jars take. */
+  private Optional<String> produce() {
+    return batch
+        .plan()
+        .amount()
+        .fold(
+            jars -> batch.produce().map(this::produce),
+            mass -> Optional.of(mass.text(style, Rounding.NEAREST) + ", as planned"));
+  }
+
+  private String produce(ProduceRange range) {
+    return "about "
+        + range.about().text(style, Rounding.UP)
+        + ", at most "
+        + range.most().text(style, Rounding.UP);
   }
 
   /** How often it is made, where the guide prints what it gives. */

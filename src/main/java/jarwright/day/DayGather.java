@@ -3,6 +3,7 @@ package jarwright.day;
 import jarwright.batch.AcidPerJar;
 import jarwright.batch.Batch;
 import jarwright.batch.FormulaMultiple;
+import jarwright.batch.ProduceRange;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
 import jarwright.process.JarSize;
@@ -53,19 +54,25 @@ final class DayGather {
     return lines;
   }
 
+  /** The weight that the plan gives is there; else what so many jars take. */
   private void produce(Batch batch) {
-    batch
-        .produce()
-        .ifPresent(
-            p ->
-                add(
-                    productName.apply(batch.product()),
-                    words.text(
-                        "day.gather.produce",
-                        Map.of(
-                            "about", p.about().text(style, Rounding.UP),
-                            "most", p.most().text(style, Rounding.UP))),
-                    batch.plan().notes().from()));
+    Optional<String> amount =
+        batch
+            .plan()
+            .amount()
+            .fold(
+                jars -> batch.produce().map(this::amount),
+                mass -> Optional.of(mass.text(style, Rounding.NEAREST)));
+    amount.ifPresent(
+        a -> add(productName.apply(batch.product()), a, batch.plan().notes().from()));
+  }
+
+  private String amount(ProduceRange range) {
+    return words.text(
+        "day.gather.produce",
+        Map.of(
+            "about", range.about().text(style, Rounding.UP),
+            "most", range.most().text(style, Rounding.UP)));
   }
 
   private void formula(Batch batch, FormulaMultiple formula) {

@@ -117,6 +117,20 @@ class KitTest {
     assertArrayEquals(ledger, Files.readAllBytes(folder.resolve("pantry/ledger.csv")));
   }
 
+  /** What was picked is gathered, not what the largest number of jars would take. */
+  @Test
+  void theProduceThatAPlanWeighsIsWhatIsGathered() throws IOException {
+    assertEquals(0, run("check", sample("bean-day.yaml")), told());
+    String shown = out.toString(StandardCharsets.UTF_8);
+    assertTrue(shown.contains("produce     28 lb, as planned"), shown);
+    assertEquals(0, run("kit", sample("bean-day.yaml"), "-q"), told());
+    try (PDDocument day = Loader.loadPDF(folder.resolve("print/bean-day/day.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(day).replaceAll("\\s+", " ");
+      String gather = text.substring(text.indexOf("Gather"));
+      assertTrue(gather.contains("28 lb") && !gather.contains("36 lb"), gather);
+    }
+  }
+
   /** AIB 539 (2015) Guide 6, pickled beets: yield about 8 pints. */
   @Test
   void checkCountsTheFormulasOfABatch() throws IOException {
