@@ -19,10 +19,26 @@
         clock   minutes, pressure (main, also), fields, loads (jars in each)
         record  fields
   A figure has main, set big, and also, the same in the household's other units, which may be empty. -->
-<#assign body = large?then(18, 14), small = large?then(15, 12), box = 7>
-<#assign across = paper.w - 12 - 20 - 10>
-<#assign down = paper.h - 20>
-<#assign words = across - 15.5>
+<#assign body = large?then(18, 14), small = large?then(15, 12)>
+
+<#-- How closely a sheet is set, never in smaller words: the first way that keeps to two sides is taken.
+     In mm: box, gap (below a step), head (a section's sign), air (above a section), row (to write in), field,
+     pad (in the formula's rows), under (the header), ring (of the clock), pot; in pt: title, louder (a section's
+     title than the words); leading times the size; beside: a deep headspace stands beside steps; whole: the
+     sections that are not divided. -->
+<#assign set = {}>
+<#assign usual = {"box": 7, "gap": 0.3, "leading": 1.3, "head": 7, "air": 1.2, "row": 9.2, "field": 9, "pad": 0.5,
+  "under": 2, "ring": 28, "pot": 29.2, "title": 20, "louder": 2.5, "beside": false, "whole": ["fill", "canner", "clock"]}>
+<#assign airy = usual + {"gap": 0.6, "air": 3}>
+<#assign loose = usual + {"whole": ["clock"]}>
+<#assign close = {"box": 5.8, "gap": 0.3, "leading": 1.25, "head": 6, "air": 0.7, "row": 8, "field": 8, "pad": 0.3,
+  "under": 1.2, "ring": 25, "pot": 26, "title": 17, "louder": 1.5, "beside": true, "whole": ["clock"]}>
+<#assign closest = close + {"air": 0.5, "whole": []}>
+<#assign ways = [airy, usual, loose, close, closest]>
+<#-- In mm. A section's sign stands out to the left by 1.3. -->
+<#assign margin = 8, left = margin + 1.5, right = margin + 10, binding = 12>
+<#assign across = paper.w - left - right - binding>
+<#assign down = paper.h - 2 * margin>
 
 <#macro runs of><#list of as r><#if r.amount><b><frac>${r.text}</frac></b><#else>${r.text}</#if></#list></#macro>
 
@@ -41,21 +57,21 @@
 
 <#-- One box for each jar, in rows that may go on to the next side. -->
 <#macro tally s>
-<#assign row = 14>
+<#assign row = 14, tick = set.box + 0.3>
 <step box="0" figure="${s.figure.main}" also="${s.figure.also}" keep="yes">
   <para before="0" after="0.6"><@runs s.runs/></para>
-  <#if s.jars lte row><columns widths="${s.jars * 8.2} *" gap="3" valign="middle" around="0"><column><marks size="${box}" gap="1.1" count="${s.jars}"/></column><column><@caution s.caution/></column></columns>
+  <#if s.jars lte row><columns widths="${s.jars * (tick + 1.2)} *" gap="2" valign="middle" around="0"><column><marks size="${tick}" gap="1.1" around="${set.air}" count="${s.jars}"/></column><column><@caution s.caution/></column></columns>
   <#else><@caution s.caution/></#if>
 </step>
-<#if s.jars gt row><#list 1..s.jars as j><#if j % 60 == 1><step box="0"><marks size="${box}" gap="1.1" count="${[60, s.jars - j + 1]?min}" from="${j}"/></step></#if></#list></#if>
+<#if s.jars gt row><#list 1..s.jars as j><#if j % 60 == 1><step box="0"><marks size="${tick}" gap="1.1" count="${[60, s.jars - j + 1]?min}" from="${j}"/></step></#if></#list></#if>
 </#macro>
 
 <#-- Headspace as deep as it is; the words of the step stand in it where they have room. -->
 <#macro gauge s keep>
-<#assign depths = s.depths, deepest = 0, food = 2.6>
+<#assign depths = s.depths, deepest = 0, food = 2.6, words = across - set.box - 8.5>
 <#list depths as d><#if d.mm gt deepest><#assign deepest = d.mm></#if></#list>
 <#assign each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6, tall = deepest / 0.3528 / body>
-<#assign line = alone?then([3, [1, tall]?max]?min, 1.25), up = alone?then(line * body * 0.3528, -1.2)>
+<#assign line = alone?then([3, [1, tall]?max]?min, set.leading), up = alone?then(line * body * 0.3528, -1.2)>
 <step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}" keep="${keep}">
 <para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
 <drawing w="${words}" h="${deepest - up + food}" around="0" alt="<#if !alone><#list depths as d>${d.main} ${d.to}<#sep>, </#list></#if>">
@@ -73,15 +89,15 @@
 </#macro>
 
 <#macro head s n>
-<#assign due = (times.due[s.id])!"">
-<columns widths="9 *" gap="1.5" valign="middle" around="0.5" keep="yes">
-  <column><drawing w="9" h="7" around="0" alt=""><circle cx="2.2" cy="3.5" r="3.5" fill="black"/><text x="2.2" y="5.1" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
-  <column><heading level="2" size="${body + 2.5}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no"><keep>${due}</keep></span></#if></heading></column>
+<#assign due = (times.due[s.id])!"", r = set.head / 2>
+<columns widths="9 *" gap="1.5" valign="middle" around="${set.air}" keep="yes">
+  <column><drawing w="9" h="${set.head}" around="0" alt=""><circle cx="2.2" cy="${r}" r="${r}" fill="black"/><text x="2.2" y="${r + 1.6}" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
+  <column><heading level="2" size="${body + set.louder}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no"><keep>${due}</keep></span></#if></heading></column>
 </columns>
 </#macro>
 
 <#macro list s some=s.steps>
-<steps box="${box}" gap="0.3" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=(one?index == 0 || one?index == some?size - 2)?then("yes", "no")/></#if></#list></steps>
+<steps box="${set.box}" gap="${set.gap}" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=(some?size gt 1 && (one?index == 0 || one?index == some?size - 2))?then("yes", "no")/></#if></#list></steps>
 </#macro>
 
 <#macro part s n><@head s n/><@list s/></#macro>
@@ -95,12 +111,40 @@
 </#if>
 </#macro>
 
+<#-- A single headspace beside the steps that follow it, where room is dear. -->
+<#macro gaugeBeside some>
+<#assign depth = some[0].depths[0], w = 62, food = 2.6>
+<columns widths="* ${w}" gap="3" around="0"><column>
+<steps box="${set.box}" gap="${set.gap}" around="0.2">
+<step figure="${depth.main}" also="${depth.also}"><para before="0" after="0"><@runs some[0].runs/> <span size="${small}">${word("gauge.true")}</span></para><@caution some[0].caution/></step>
+<#list some[1..] as one><@step one "no"/></#list>
+</steps></column><column>
+<drawing w="${w}" h="${depth.mm + food + 1}" around="0.3" alt="">
+<rect x="0" y="${depth.mm + 1}" w="${w}" h="${food}" fill="20%" line="0"/>
+<line x1="0" y1="1" x2="${w}" y2="1" line="2"/>
+<line x1="0" y1="${depth.mm + 1}" x2="${w}" y2="${depth.mm + 1}" line="2"/>
+</drawing></column></columns>
+</#macro>
+
+<#macro fill s n>
+<#assign before = s.steps?take_while(one -> one.kind != "gauge"), rest = s.steps[before?size..], deep = 14>
+<#if set.beside && rest[0].depths?size == 1 && rest[0].depths[0].mm gt deep>
+<#assign beside = [3, rest?size]?min>
+<@head s n/><@list s before/><@gaugeBeside rest[0..<beside]/><#if rest?size gt beside><@list s rest[beside..]/></#if>
+<#else><@part s n/></#if>
+</#macro>
+
+<#-- A section, on one side where its sort is kept whole. -->
+<#macro section s n pressure>
+<#if s.id == "canner"><@canner s n pressure/><#elseif s.id == "fill"><@fill s n/><#else><@part s n/></#if>
+</#macro>
+
 <#macro clock s>
 <#assign beside = s.loads?size lte 3>
 <step line="thick">
   <para before="0" after="0.4" b="yes" size="${body + 1}"><@runs s.runs/><#if s.pressure.main != ""> <figure scale="1.6">${s.pressure.main}</figure> <span b="no">${s.pressure.also}</span></#if></para>
-  <panel line="2.2" pad="1" around="0.5">
-  <columns widths="28 *" gap="4" valign="middle" around="0">
+  <panel line="2.2" pad="1" around="${set.air}">
+  <columns widths="${set.ring} *" gap="4" valign="middle" around="0">
     <column><@ring s.minutes/></column>
     <column>
       <caution brief="yes" size="${body}"><b>${s.caution}</b></caution>
@@ -118,7 +162,7 @@
 <#assign fields = s.fields>
 <table columns="23<#list fields as f> *</#list>" line="0.8" grid="yes" pad="0.6" around="0.6" size="${small}">
   <head><cell>${word("clock.load")}</cell><#list fields as f><cell>${f}</cell></#list></head>
-  <#list some as jars><row h="9.2"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell valign="bottom"><#if f?index == 1 || f?index == 2><@planned (f?index == 1)?then(times.starts, times.ends) from - 1 + jars?index/></#if></cell></#list></row></#list>
+  <#list some as jars><row h="${set.row}"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell valign="bottom"><#if f?index == 1 || f?index == 2><@planned (f?index == 1)?then(times.starts, times.ends) from - 1 + jars?index/></#if></cell></#list></row></#list>
 </table>
 </#macro>
 
@@ -126,42 +170,46 @@
 
 <#-- The minutes as the part of an hour that the hand runs through; each full hour is a ring of its own. -->
 <#macro ring minutes>
-<#assign hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1>
-<drawing w="28" h="28" around="0" alt="${word("clock.ring", {"n": minutes})}">
-  <#list 0..11 as tick><arc cx="14" cy="14" r="13.5" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
+<#assign hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1, c = set.ring / 2>
+<drawing w="${set.ring}" h="${set.ring}" around="0" alt="${word("clock.ring", {"n": minutes})}">
+  <#list 0..11 as tick><arc cx="${c}" cy="${c}" r="${c - 0.5}" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
   <#list 0..<rings as r>
-    <#assign radius = thin?then(11.6 - r * 1.7, 10.8)>
-    <circle cx="14" cy="14" r="${radius}" line="0.8" ink="40%"/>
-    <arc cx="14" cy="14" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9)}"/>
+    <#assign radius = thin?then(c - 2.4 - r * 1.7, c - 3.2)>
+    <circle cx="${c}" cy="${c}" r="${radius}" line="0.8" ink="40%"/>
+    <arc cx="${c}" cy="${c}" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9)}"/>
   </#list>
-  <text x="14" y="${(minutes gt 99)?then(15.4, 16)}" align="center" size="${(minutes gt 99)?then(20, 28)}" b="yes">${minutes}</text>
-  <text x="14" y="${(minutes gt 99)?then(18.8, 19.8)}" align="center" size="${(minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
+  <text x="${c}" y="${c + (minutes gt 99)?then(1.4, 2)}" align="center" size="${(minutes gt 99)?then(20, 28)}" b="yes">${minutes}</text>
+  <text x="${c}" y="${c + (minutes gt 99)?then(4.8, 5.8)}" align="center" size="${(minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
 </drawing>
 </#macro>
 
 <#macro formulaList f>
 <#assign half = ((f.lines?size + 1) / 2)?floor>
-<heading level="2" size="${body + 2.5}" before="1" after="0.3">${word("formula.title")}</heading>
+<heading level="2" size="${body + set.louder}" before="0.5" after="0.2">${word("formula.title")}</heading>
 <#assign marks = f.lines?filter(l -> l.fixed)?has_content>
 <para size="${small}" before="0" after="0.6">${f.made} ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para>
-<columns widths="* *" gap="6" around="0">
-<#list [f.lines[0..<half], f.lines[half..]] as side><column>
-<table columns="* 37" align-columns="left right" line="0.6" pad="0.5" around="0" size="${small + 1}">
-<#list side as l><row><cell><#if l.fixed><sign name="drop"/> <b>${l.ingredient}</b><#else>${l.ingredient}</#if><#if l.note != ""> <span size="${small - 1}">(${l.note})</span></#if></cell><cell><b><frac>${l.main}</frac></b><#if l.also != ""> <frac>${l.also}</frac></#if></cell></row></#list>
-</table></column></#list>
-</columns>
+<#if f.lines?size lte 3><@amounts f.lines/><#else><columns widths="* *" gap="6" around="0">
+<#list [f.lines[0..<half], f.lines[half..]] as side><column><@amounts side/></column></#list>
+</columns></#if>
 </#macro>
 
+<#macro amounts lines>
+<table columns="* 37" align-columns="left right" line="0.6" pad="${set.pad}" around="0" size="${small + 1}">
+<#list lines as l><row><cell><#if l.fixed><sign name="drop"/> <b>${l.ingredient}</b><#else>${l.ingredient}</#if><#if l.note != ""> <span size="${small - 1}">(${l.note})</span></#if></cell><cell><b><frac>${l.main}</frac></b><#if l.also != ""> <frac>${l.also}</frac></#if></cell></row></#list>
+</table>
+</#macro>
+
+<#-- As high as the steps beside it; the jars are the lower where room is dear. -->
 <#macro pot pressure>
-<drawing w="46" h="29.2" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
-  <#assign level = pressure?then(22.8, 5), rim = pressure?then(8.4, 0.6)>
-  <rect x="7" y="${level}" w="32" h="${27.8 - level}" fill="18%"/>
-  <polygon points="6,${rim} 6,28.8 40,28.8 40,${rim}" closed="no" line="2.2"/>
+<#assign h = set.pot, level = pressure?then(h - 6.4, 5), rim = pressure?then(8.4, 0.6)>
+<drawing w="46" h="${h}" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
+  <rect x="7" y="${level}" w="32" h="${h - 1.4 - level}" fill="18%"/>
+  <polygon points="6,${rim} 6,${h - 0.4} 40,${h - 0.4} 40,${rim}" closed="no" line="2.2"/>
   <#if pressure><rect x="4.6" y="6" w="36.8" h="2.4" radius="1" fill="black"/><rect x="21.9" y="3.8" w="2.2" h="2.8" fill="black"/>
   <#list [[23, 0], [20.4, 0.6], [25.6, 0.6]] as puff><line x1="23" y1="3.2" x2="${puff[0]}" y2="${puff[1]}" line="1.2"/></#list></#if>
-  <line x1="8" y1="25.8" x2="38" y2="25.8" line="1.6"/>
+  <line x1="8" y1="${h - 3.4}" x2="38" y2="${h - 3.4}" line="1.6"/>
   <#list 0..2 as j>
-    <rect x="${8.6 + j * 9.9}" y="11.8" w="9" h="13.4" radius="1.4" fill="white" line="1.2"/>
+    <rect x="${8.6 + j * 9.9}" y="11.8" w="9" h="${h - 15.8}" radius="1.4" fill="white" line="1.2"/>
     <rect x="${9.6 + j * 9.9}" y="10" w="7" h="1.8" fill="black"/>
   </#list>
   <line x1="2" y1="${level}" x2="45" y2="${level}" line="1.6"/>
@@ -188,7 +236,7 @@
 
 <#macro record s across>
 <#list s.steps as one><#if one.kind == "record">
-<fields gap="4" row-gap="0" around="0.6" size="${small + 1}"><#list one.fields as f><field caption="${f}" w="${(across == 2)?then([14, 12, 16, 12], large?then([12, 12, 20, 14], [14, 14, 22, 16]))[f?index]}"/></#list></fields>
+<fields gap="4" row-gap="0" around="${set.air}" size="${small + 1}"><#list one.fields as f><field caption="${f}" h="${set.field}" w="${(across == 2)?then([14, 12, 16, 12], large?then([12, 12, 20, 14], [14, 14, 22, 16]))[f?index]}"/></#list></fields>
 </#if></#list>
 </#macro>
 
@@ -209,35 +257,56 @@
 <text x="${x}" y="${upper + 1}" w="${w}" h="${lower - upper - 2}" turn="90" size="13" min="7" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text>
 </#macro>
 
-<sheet size="${body}">
-<#list batches as b>
+<#macro sides><b>${word("head.side")} <page/> ${word("head.of")} <pages/></b></#macro>
+
+<#-- The first side says its name as a title; all say what the sheet is for and which side they are. -->
+<#macro heads b>
+<header on="first" size="11.5" leading="1.15" gap="${set.under}">
+  <columns widths="* 48" gap="4" around="0" valign="middle">
+    <column><para before="0" after="0">${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method}</para><para before="0" after="0">${b.source} · <@sides/></para></column>
+    <column><@band b.altitude/></column>
+  </columns>
+  <@lot b/>
+  <rule line="2.2" around="0.4"/>
+</header>
+<header on="others" size="11.5" leading="1.15" gap="${set.under}">
+  <columns widths="* 48" gap="4" around="0" valign="bottom">
+    <column><para before="0" after="0" size="13.5" b="yes" leading="1.12">${b.name}</para></column>
+    <column><@band b.altitude/></column>
+  </columns>
+  <columns widths="* 66" gap="2" around="0.3">
+    <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method}</column>
+    <column align="right">${b.source} · <@sides/></column>
+  </columns>
+  <@lot b/>
+  <rule line="2.2" around="0.4"/>
+</header>
+</#macro>
+
+<#macro lot b><#if b.dated><para before="0" after="0">${word("head.dated", {"lot": b.lot, "date": b.date, "useBy": b.useBy})}</para></#if></#macro>
+
+<#macro checklist b>
 <#assign notes = b.notes, times = b.times>
-<section margin="10" left="12" right="20" binding="10" starts="sheet">
+<section top="${margin}" bottom="${margin}" left="${left}" right="${right}" binding="${binding}" leading="${set.leading}" starts="sheet">
   <ground><@ladder b.altitude/></ground>
-  <header size="11.5" leading="1.15">
-    <columns widths="* 48" gap="4" around="0" valign="bottom">
-      <column><para before="0" after="0" size="13.5" b="yes" leading="1.12">${b.name}</para></column>
-      <column><@band b.altitude/></column>
-    </columns>
-    <columns widths="* 66" gap="2" around="0.4">
-      <column>${b.pack} · ${b.jars} ${b.jarsOfSize} · ${b.method}</column>
-      <column align="right">${b.source} · <b>${word("head.side")} <page/> ${word("head.of")} <pages/></b></column>
-    </columns>
-    <#if b.dated><para before="0" after="0">${word("head.dated", {"lot": b.lot, "date": b.date, "useBy": b.useBy})}</para></#if>
-    <rule line="2.2" around="0.6"/>
-  </header>
+  <@heads b/>
   <body>
-  <heading level="1" size="20" before="0" after="0.8" leading="1.08" bookmark="${b.product}">${b.name}<#if b.kinds != ""> <span size="${body - 1}" b="no">${b.kinds}</span></#if></heading>
+  <heading level="1" size="${set.title}" before="0" after="0.5" leading="1.08" bookmark="${b.product}">${b.name}<#if b.kinds != ""> <span size="${body - 1}" b="no">${b.kinds}</span></#if></heading>
   <#assign n = 1, skip = "">
   <#if b.formula.lines?has_content><@formulaList b.formula/></#if>
   <#list b.sections as s>
     <#if s.id == skip><#assign skip = "">
     <#elseif s.id == "before" || s.id == "out"><#assign other = b.sections[s?index + 1]><#if s.id == "out"><group><@pair s other n/><@doubts b.doubts/></group><#else><@pair s other n/></#if><#assign n += 2, skip = other.id>
-    <#elseif s.id == "canner"><@canner s n b.pressure/><#assign n += 1>
-    <#elseif s.id == "clock" && b.loads lte 3><group><@part s n/></group><#assign n += 1>
-    <#else><@part s n/><#assign n += 1></#if>
+    <#elseif set.whole?seq_contains(s.id) && b.loads lte 3 && b.jars lte 60><group><@section s n b.pressure/></group><#assign n += 1>
+    <#else><@section s n b.pressure/><#assign n += 1></#if>
   </#list>
   </body>
 </section>
+</#macro>
+
+<sheet size="${body}">
+<#list batches as b>
+<#if large><#assign set = usual><@checklist b/>
+<#else><fit sides="2"><#list ways as way><#assign set = way><@checklist b/></#list></fit></#if>
 </#list>
 </sheet>

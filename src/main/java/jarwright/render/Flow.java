@@ -3,13 +3,18 @@ package jarwright.render;
 import jarwright.page.DoesNotFit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Lays blocks into the frames of a section's sides, one after the other. */
 final class Flow implements Consumer<Block> {
 
-  /** A place for blocks on a side; lengths in pt. */
-  record Frame(Side side, double x, double top, double width, double bottom) {
+  /**
+   * A place for blocks on a side; lengths in pt.
+   *
+   * @param side empty where blocks are only measured
+   */
+  record Frame(Optional<Side> side, double x, double top, double width, double bottom) {
     double tall() {
       return bottom - top;
     }
@@ -123,7 +128,7 @@ final class Flow implements Consumer<Block> {
     if (head != null) {
       double top = y;
       Frame here = frame;
-      here.side().artifact(() -> head.paint(here.side(), here.x(), top, here.width()));
+      here.side().ifPresent(s -> s.artifact(() -> head.paint(s, here.x(), top, here.width())));
       y += head.height(frame.width());
       // the head alone does not count: a row that is too high must be told, not pushed on for ever
     }
@@ -150,7 +155,9 @@ final class Flow implements Consumer<Block> {
 
   private void paint(Block block, double tall) {
     y += gap(block);
-    block.paint(frame.side(), frame.x(), y, frame.width());
+    double top = y;
+    Frame here = frame;
+    here.side().ifPresent(s -> block.paint(s, here.x(), top, here.width()));
     y += tall;
     lastAfter = block.after();
     empty = false;

@@ -3,6 +3,8 @@ package jarwright.render;
 import com.lowagie.text.pdf.PdfTemplate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * A run of sides with the same head and foot, its pages numbered from 1. Heads and feet hold the
@@ -23,9 +25,10 @@ final class Section implements Flow.Frames {
   private final Style style;
   private final List<PdfTemplate> forms = new ArrayList<>();
   private final List<Double> edges = new ArrayList<>();
+  private final List<Block> waiting = new ArrayList<>();
+  private final Running header = new Running();
+  private final Running footer = new Running();
   private List<Canvas.Item> ground = List.of();
-  private Stack header;
-  private Stack footer;
   private Side side;
   private int column;
 
@@ -46,12 +49,42 @@ final class Section implements Flow.Frames {
     element.done();
   }
 
-  /** Reads a {@code section} element to its end and draws its sides. */
+  /** Reads a {@code section} element to its end and draws its sides as it reads. */
   static void print(Pages pages, Markup markup, Element element, Style style) {
-    new Section(pages, markup, element, style).print(element);
+    Section section = new Section(pages, markup, element, style);
+    Flow flow = new Flow(section);
+    section.read(element, flow);
+    section.finish(flow);
   }
 
-  private void print(Element element) {
+  /** Reads a {@code section} element to its end, to be measured and drawn later. */
+  static Section read(Pages pages, Markup markup, Element element, Style style) {
+    Section section = new Section(pages, markup, element, style);
+    section.read(element, section.waiting::add);
+    return section;
+  }
+
+  /** How many sides it would take. */
+  int sides() {
+    Trial trial = new Trial();
+    Flow flow = new Flow(trial);
+    waiting.forEach(flow);
+    flow.finish();
+    return trial.sides;
+  }
+
+  void draw() {
+    Flow flow = new Flow(this);
+    waiting.forEach(flow);
+    finish(flow);
+  }
+
+  private void finish(Flow flow) {
+    flow.finish();
+    fillForms();
+  }
+
+  private void read(Element element, Consumer<Block> sink) {
     boolean body = false;
     Markup markup = blocks.markup();
     for (Element child = markup.child(element); child != null; child = markup.child(element)) {
@@ -64,8 +97,8 @@ final class Section implements Flow.Frames {
           child.done();
           ground = new Canvas(markup, new QrCodes()).read(child, inner.aligned("left"));
         }
-        case "header" -> header = running(child, body || header != null);
-        case "footer" -> footer = running(child, body || footer != null);
+        case "header" -> header.read(blocks, child, style, body);
+        case "footer" -> footer.read(blocks, child, style, body);
         case "body" -> {
           if (body) {
             throw child.fault("a <section> has one <body>");
@@ -73,9 +106,7 @@ final class Section implements Flow.Frames {
           body = true;
           Style inner = style.read(child);
           child.done();
-          Flow flow = new Flow(this);
-          blocks.read(child, inner, flow);
-          flow.finish();
+          blocks.read(child, inner, sink);
         }
         default -> throw child.notHere(element, "ground", "header", "footer", "body");
       }
@@ -83,16 +114,6 @@ final class Section implements Flow.Frames {
     if (!body) {
       throw element.fault("a <section> needs a <body>");
     }
-    fillForms();
-  }
-
-  private Stack running(Element element, boolean tooLate) {
-    if (tooLate) {
-      throw element.fault("<" + element + "> stands once, before the <body>");
-    }
-    Style small = style.sized(Math.max(6, style.size() * 0.8)).read(element);
-    element.done();
-    return blocks.stack(element, small, false);
   }
 
   @Override
@@ -119,12 +140,16 @@ final class Section implements Flow.Frames {
   }
 
   private Flow.Frame frame() {
+    return frame(Optional.of(side), Math.max(1, forms.size()), edge(), column);
+  }
+
+  private Flow.Frame frame(Optional<Side> on, int page, double edge, int at) {
     double wide = wide();
     double each = (wide - gap * (columns - 1)) / columns;
-    double above = header == null ? 0 : header.height(wide) + Units.pt(3);
-    double below = footer == null ? 0 : footer.height(wide) + Units.pt(3);
-    double x = edge() + column * (each + gap);
-    return new Flow.Frame(side, x, top + above, each, side.height() - bottom - below);
+    double above = top + header.room(page, wide);
+    double below = bottom + footer.room(page, wide);
+    double x = edge + at * (each + gap);
+    return new Flow.Frame(on, x, above, each, pages.height(turned) - below);
   }
 
   private double wide() {
@@ -137,7 +162,7 @@ final class Section implements Flow.Frames {
   }
 
   private void addForm() {
-    if (header != null || footer != null || !ground.isEmpty()) {
+    if (!header.isEmpty() || !footer.isEmpty() || !ground.isEmpty()) {
       forms.add(pages.addForm(turned));
       edges.add(edge());
     }
@@ -152,14 +177,33 @@ final class Section implements Flow.Frames {
           .untagged(
               () -> {
                 ground.forEach(item -> item.paint(form, edge, top));
-                if (header != null) {
-                  header.paint(form, edge, top, wide);
-                }
-                if (footer != null) {
-                  double y = form.height() - bottom - footer.height(wide);
-                  footer.paint(form, edge, y, wide);
-                }
+                header.paint(form, edge, top, wide);
+                double foot = footer.height(form.count().page(), wide);
+                footer.paint(form, edge, form.height() - bottom - foot, wide);
               });
+    }
+  }
+
+  /** The frames without sides to draw on. */
+  private final class Trial implements Flow.Frames {
+    private int sides;
+    private int at;
+
+    @Override
+    public Flow.Frame next() {
+      if (sides == 0 || at + 1 >= columns) {
+        return newSide(false);
+      }
+      at++;
+      return frame(Optional.empty(), sides, left, at);
+    }
+
+    @Override
+    public Flow.Frame newSide(boolean sheet) {
+      // a break to a new sheet leaves a back empty, which counts
+      sides += sheet && sides % 2 == 1 ? 2 : 1;
+      at = 0;
+      return frame(Optional.empty(), sides, left, at);
     }
   }
 }

@@ -17,13 +17,14 @@ final class SheetPainter {
     for (Element part = markup.child(sheet); part != null; part = markup.child(sheet)) {
       switch (part.name()) {
         case "section" -> Section.print(pages, markup, part, style);
+        case "fit" -> Fit.print(pages, markup, part, style);
         case "labels" -> LabelSheet.print(pages, markup, part, style);
-        default -> throw part.notHere(sheet, "section", "labels");
+        default -> throw part.notHere(sheet, "section", "fit", "labels");
       }
     }
     markup.finish();
     if (pages.count() == 0) {
-      throw sheet.fault("a <sheet> needs at least one <section> or <labels>");
+      throw sheet.fault("a <sheet> needs at least one <section>, <fit> or <labels>");
     }
   }
 }

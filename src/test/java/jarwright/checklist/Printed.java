@@ -3,8 +3,11 @@ package jarwright.checklist;
 import jarwright.batch.Batch;
 import jarwright.day.PlannedBatch;
 import jarwright.day.SectionTimes;
+import jarwright.files.NameTables;
 import jarwright.page.PaperSize;
 import jarwright.page.Sheet;
+import jarwright.page.Wording;
+import jarwright.problem.Refused;
 import jarwright.render.Printer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -30,6 +33,23 @@ final class Printed {
         .with(planned.sections());
   }
 
+  /** The view in another language, as a kit prints it. */
+  static Map<String, Object> view(PlannedBatch planned, Wording words) {
+    Batch batch = planned.batch();
+    try {
+      String name = NameTables.products(words.language()).get(batch.product().id());
+      Map<String, String> ingredients = NameTables.ingredients(words.language());
+      return new BatchView(
+              batch,
+              name == null ? batch.product().name() : name,
+              words,
+              english -> ingredients.getOrDefault(english, english))
+          .with(planned.sections(words));
+    } catch (IOException | Refused e) {
+      throw new AssertionError(e);
+    }
+  }
+
   static byte[] pdf(PaperSize paper, boolean large, PlannedBatch... batches) {
     return pdf(paper, large, Stream.of(batches).map(Printed::view).toList());
   }
@@ -49,7 +69,12 @@ final class Printed {
   }
 
   private static byte[] pdf(PaperSize paper, boolean large, List<Map<String, Object>> views) {
-    Sheet sheet = ChecklistSheet.of(views, paper, PlannedBatch.WORDS, PlannedBatch.DAY, large);
+    return pdf(paper, large, views, PlannedBatch.WORDS);
+  }
+
+  static byte[] pdf(
+      PaperSize paper, boolean large, List<Map<String, Object>> views, Wording words) {
+    Sheet sheet = ChecklistSheet.of(views, paper, words, PlannedBatch.DAY, large);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try {
       PRINTER.pdf(sheet, out);

@@ -133,14 +133,16 @@ public final class PlannedBatch {
 
   /** Its checklist, in English. */
   public List<Section> sections() {
-    return sections(batch());
+    return sections(WORDS);
   }
 
-  private List<Section> sections(Batch batch) {
+  public List<Section> sections(Wording words) {
+    String language = words.language();
     List<PreparationStep> steps =
-        STEPS.computeIfAbsent(product.id(), id -> load(() -> StepTables.read(product, "en")));
+        STEPS.computeIfAbsent(
+            language + " " + product.id(), id -> load(() -> StepTables.read(product, language)));
     CannerFigures canner = new CannerFigures(loads(), water);
-    return new Checklist(batch, steps, GEL, canner, WORDS).sections();
+    return new Checklist(batch(), steps, GEL, canner, words).sections();
   }
 
   private List<Integer> loads() {
