@@ -28,13 +28,14 @@
      sections that are not divided. -->
 <#assign set = {}>
 <#assign usual = {"box": 7, "gap": 0.3, "leading": 1.3, "head": 7, "air": 1.2, "row": 9.2, "field": 9, "pad": 0.5,
-  "under": 2, "ring": 28, "pot": 29.2, "title": 20, "louder": 2.5, "beside": false, "whole": ["fill", "canner", "clock"]}>
+  "under": 2, "ring": 28, "pot": 29.2, "keeps": true, "formula": 1, "band": 7, "doubt": 1, "title": 20, "louder": 2.5, "beside": false, "paired": false, "whole": ["fill", "canner", "clock"]}>
 <#assign airy = usual + {"gap": 0.6, "air": 3}>
 <#assign loose = usual + {"whole": ["clock"]}>
 <#assign close = {"box": 5.8, "gap": 0.3, "leading": 1.25, "head": 6, "air": 0.7, "row": 8, "field": 8, "pad": 0.3,
-  "under": 1.2, "ring": 25, "pot": 26, "title": 17, "louder": 1.5, "beside": true, "whole": ["clock"]}>
-<#assign closest = close + {"air": 0.5, "whole": []}>
-<#assign ways = [airy, usual, loose, close, closest]>
+  "under": 1.2, "ring": 25, "pot": 26, "keeps": true, "formula": 0, "band": 6, "doubt": 0.7, "title": 17, "louder": 1.5, "beside": true, "whole": ["clock"], "paired": false}>
+<#assign closest = close + {"box": 5.6, "gap": 0, "air": 0.5, "head": 5.6, "louder": 0.5, "field": 6.8, "row": 7.6, "band": 5.4, "pot": 24.6, "keeps": false, "whole": []}>
+<#assign paired = closest + {"paired": true}>
+<#assign ways = [airy, usual, loose, close, closest, paired]>
 <#-- In mm. A section's sign stands out to the left by 1.3. -->
 <#assign margin = 8, left = margin + 1.5, right = margin + 10, binding = 12>
 <#assign across = paper.w - left - right - binding>
@@ -47,7 +48,7 @@
 <#macro caution text><#if text != ""><caution brief="yes" size="${small}" around="0.3">${text}</caution></#if></#macro>
 
 <#macro step s keep>
-<#if s.kind == "clock"><@clock s/><#elseif s.kind == "gauge"><@gauge s keep/><#elseif s.kind == "tally"><@tally s/><#else>
+<#if s.kind == "clock"><@clock s/><#elseif s.kind == "gauge"><@gauge s keep/><#elseif s.kind == "tally"><@tally s keep/><#else>
 <step figure="${s.figure.main}" also="${s.figure.also}" line="${(s.kind == "wait")?then("thick", "thin")}" keep="${keep}">
   <para before="0" after="0"><@runs s.runs/></para>
   <@caution s.caution/>
@@ -56,9 +57,9 @@
 </#macro>
 
 <#-- One box for each jar, in rows that may go on to the next side. -->
-<#macro tally s>
-<#assign row = 14, tick = set.box + 0.3>
-<step box="0" figure="${s.figure.main}" also="${s.figure.also}" keep="yes">
+<#macro tally s keep>
+<#local row = 14, tick = set.box + 0.3>
+<step box="0" figure="${s.figure.main}" also="${s.figure.also}" keep="${(s.jars gt row)?then("yes", keep)}">
   <para before="0" after="0.6"><@runs s.runs/></para>
   <#if s.jars lte row><columns widths="${s.jars * (tick + 1.2)} *" gap="2" valign="middle" around="0"><column><marks size="${tick}" gap="1.1" around="${set.air}" count="${s.jars}"/></column><column><@caution s.caution/></column></columns>
   <#else><@caution s.caution/></#if>
@@ -68,15 +69,15 @@
 
 <#-- Headspace as deep as it is; the words of the step stand in it where they have room. -->
 <#macro gauge s keep>
-<#assign depths = s.depths, deepest = 0, food = 2.6, words = across - set.box - 8.5>
-<#list depths as d><#if d.mm gt deepest><#assign deepest = d.mm></#if></#list>
-<#assign each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6, tall = deepest / 0.3528 / body>
-<#assign line = alone?then([3, [1, tall]?max]?min, set.leading), up = alone?then(line * body * 0.3528, -1.2)>
+<#local depths = s.depths, deepest = 0, food = 2.6, words = across - set.box - 8.5>
+<#list depths as d><#if d.mm gt deepest><#local deepest = d.mm></#if></#list>
+<#local each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6, tall = deepest / 0.3528 / body>
+<#local line = alone?then([3, [1, tall]?max]?min, set.leading), up = alone?then(line * body * 0.3528, -1.2)>
 <step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}" keep="${keep}">
 <para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
 <drawing w="${words}" h="${deepest - up + food}" around="0" alt="<#if !alone><#list depths as d>${d.main} ${d.to}<#sep>, </#list></#if>">
 <#list depths as d>
-  <#assign x = d?index * (each + 5), base = (d.mm gt 14)?then(d.mm / 2 - up, (d.mm gt 6)?then(d.mm / 2 - up + 2.2, deepest - up + 7))>
+  <#local x = d?index * (each + 5), base = (d.mm gt 14)?then(d.mm / 2 - up, (d.mm gt 6)?then(d.mm / 2 - up + 2.2, deepest - up + 7))>
   <rect x="${x}" y="${d.mm - up}" w="${each}" h="${deepest - d.mm + food}" fill="20%" line="0"/>
   <line x1="${x}" y1="${-up}" x2="${x + each}" y2="${-up}" line="2"/>
   <line x1="${x}" y1="${d.mm - up}" x2="${x + each}" y2="${d.mm - up}" line="2"/>
@@ -89,22 +90,23 @@
 </#macro>
 
 <#macro head s n>
-<#assign due = (times.due[s.id])!"", r = set.head / 2>
+<#local due = (times.due[s.id])!"", r = set.head / 2>
 <columns widths="9 *" gap="1.5" valign="middle" around="${set.air}" keep="yes">
   <column><drawing w="9" h="${set.head}" around="0" alt=""><circle cx="2.2" cy="${r}" r="${r}" fill="black"/><text x="2.2" y="${r + 1.6}" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
   <column><heading level="2" size="${body + set.louder}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no"><keep>${due}</keep></span></#if></heading></column>
 </columns>
 </#macro>
 
-<#macro list s some=s.steps>
-<steps box="${set.box}" gap="${set.gap}" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=(some?size gt 1 && (one?index == 0 || one?index == some?size - 2))?then("yes", "no")/></#if></#list></steps>
+<#-- Steps of a section, all or some; neither its first nor its last stands alone on a side if there is room. -->
+<#macro list s some=s.steps ends=true>
+<steps box="${set.box}" gap="${set.gap}" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=((one?index == 0 && set.keeps && some?size gt 1) || (one?index == some?size - 2 && ends))?then("yes", "no")/></#if></#list></steps>
 </#macro>
 
 <#macro part s n><@head s n/><@list s/></#macro>
 
 <#-- Two short sections side by side; what is written in last stands in the shorter column or below. -->
 <#macro pair a b n>
-<#assign within = a.steps?size gte b.steps?size>
+<#local within = a.steps?size gte b.steps?size>
 <#if large><@part a n/><@part b n + 1/><@record b 4/><#else>
 <columns widths="* *" gap="5" around="0"><column><@part a n/></column><column><@part b n + 1/><#if within><@record b 2/></#if></column></columns>
 <#if !within><@record b 4/></#if>
@@ -113,24 +115,25 @@
 
 <#-- A single headspace beside the steps that follow it, where room is dear. -->
 <#macro gaugeBeside some>
-<#assign depth = some[0].depths[0], w = 62, food = 2.6>
+<#local depth = some[0].depths[0], w = 62, food = 2.6>
 <columns widths="* ${w}" gap="3" around="0"><column>
 <steps box="${set.box}" gap="${set.gap}" around="0.2">
-<step figure="${depth.main}" also="${depth.also}"><para before="0" after="0"><@runs some[0].runs/> <span size="${small}">${word("gauge.true")}</span></para><@caution some[0].caution/></step>
+<step figure="${depth.main}" also="${depth.also}"><para before="0" after="0"><@runs some[0].runs/></para><@caution some[0].caution/></step>
 <#list some[1..] as one><@step one "no"/></#list>
 </steps></column><column>
-<drawing w="${w}" h="${depth.mm + food + 1}" around="0.3" alt="">
+<drawing w="${w}" h="${depth.mm + food + 1}" around="0.3" alt="${word("gauge.true")}">
 <rect x="0" y="${depth.mm + 1}" w="${w}" h="${food}" fill="20%" line="0"/>
 <line x1="0" y1="1" x2="${w}" y2="1" line="2"/>
 <line x1="0" y1="${depth.mm + 1}" x2="${w}" y2="${depth.mm + 1}" line="2"/>
+<text x="0" y="2" w="${w}" h="${depth.mm - 2}" size="${small}" align="center" valign="middle">${word("gauge.true")}</text>
 </drawing></column></columns>
 </#macro>
 
 <#macro fill s n>
-<#assign before = s.steps?take_while(one -> one.kind != "gauge"), rest = s.steps[before?size..], deep = 14>
+<#local before = s.steps?take_while(one -> one.kind != "gauge"), rest = s.steps[before?size..], deep = 8>
 <#if set.beside && rest[0].depths?size == 1 && rest[0].depths[0].mm gt deep>
-<#assign beside = [3, rest?size]?min>
-<@head s n/><@list s before/><@gaugeBeside rest[0..<beside]/><#if rest?size gt beside><@list s rest[beside..]/></#if>
+<#local beside = [(rest[0].depths[0].mm gt 20)?then(4, 2), rest?size]?min>
+<@head s n/><@list s before false/><@gaugeBeside rest[0..<beside]/><#if rest?size gt beside><@list s rest[beside..]/></#if>
 <#else><@part s n/></#if>
 </#macro>
 
@@ -139,8 +142,25 @@
 <#if s.id == "canner"><@canner s n pressure/><#elseif s.id == "fill"><@fill s n/><#else><@part s n/></#if>
 </#macro>
 
+<#-- How many lines the steps of a section take in a column so wide in mm, about. -->
+<#function lines s wide>
+<#local sum = 0>
+<#list s.steps as one>
+<#local said = one.runs?map(r -> r.text)?join("")?length * 2.2, warned = one.caution?length * 1.95>
+<#local sum += (said / wide)?ceiling + (warned == 0 || said + warned + 14 lt wide)?then(0, (warned / (wide - 4))?ceiling * 0.8)>
+</#list>
+<#return sum>
+</#function>
+
+<#-- Whether two parts of a long section are shorter side by side: where their steps are short. -->
+<#function besides a b>
+<#if !set.paired || a.id != b.id><#return false></#if>
+<#local half = (across - 5) / 2 - set.box - 8.5, full = across - set.box - 8.5>
+<#return [lines(a, half), lines(b, half)]?max + 1 lt (lines(a, full) + lines(b, full) + 2) * 0.9>
+</#function>
+
 <#macro clock s>
-<#assign beside = s.loads?size lte 3>
+<#local beside = s.loads?size lte 3>
 <step line="thick">
   <para before="0" after="0.4" b="yes" size="${body + 1}"><@runs s.runs/><#if s.pressure.main != ""> <figure scale="1.6">${s.pressure.main}</figure> <span b="no">${s.pressure.also}</span></#if></para>
   <panel line="2.2" pad="1" around="${set.air}">
@@ -159,7 +179,7 @@
 
 <#-- The clock starts in the second column and ends in the third. -->
 <#macro loads some from s>
-<#assign fields = s.fields>
+<#local fields = s.fields>
 <table columns="23<#list fields as f> *</#list>" line="0.8" grid="yes" pad="0.6" around="0.6" size="${small}">
   <head><cell>${word("clock.load")}</cell><#list fields as f><cell>${f}</cell></#list></head>
   <#list some as jars><row h="${set.row}"><cell valign="middle">${word("clock.jars", {"load": from + jars?index, "n": jars})}</cell><#list fields as f><cell valign="bottom"><#if f?index == 1 || f?index == 2><@planned (f?index == 1)?then(times.starts, times.ends) from - 1 + jars?index/></#if></cell></#list></row></#list>
@@ -170,11 +190,11 @@
 
 <#-- The minutes as the part of an hour that the hand runs through; each full hour is a ring of its own. -->
 <#macro ring minutes>
-<#assign hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1, c = set.ring / 2>
+<#local hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1, c = set.ring / 2>
 <drawing w="${set.ring}" h="${set.ring}" around="0" alt="${word("clock.ring", {"n": minutes})}">
   <#list 0..11 as tick><arc cx="${c}" cy="${c}" r="${c - 0.5}" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
   <#list 0..<rings as r>
-    <#assign radius = thin?then(c - 2.4 - r * 1.7, c - 3.2)>
+    <#local radius = thin?then(c - 2.4 - r * 1.7, c - 3.2)>
     <circle cx="${c}" cy="${c}" r="${radius}" line="0.8" ink="40%"/>
     <arc cx="${c}" cy="${c}" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9)}"/>
   </#list>
@@ -184,24 +204,33 @@
 </#macro>
 
 <#macro formulaList f>
-<#assign half = ((f.lines?size + 1) / 2)?floor>
-<heading level="2" size="${body + set.louder}" before="0.5" after="0.2">${word("formula.title")}</heading>
-<#assign marks = f.lines?filter(l -> l.fixed)?has_content>
-<para size="${small}" before="0" after="0.6">${f.made} ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para>
-<#if f.lines?size lte 3><@amounts f.lines/><#else><columns widths="* *" gap="6" around="0">
+<#local marks = f.lines?filter(l -> l.fixed)?has_content>
+<columns widths="${large?then(46, 30)} *" gap="1" around="${set.air}">
+<column><heading level="2" size="${body + set.louder}" before="0" after="0">${word("formula.title")}</heading></column>
+<column><para size="${small}" before="0" after="0">${f.made} ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para></column>
+</columns>
+<#if f.lines?size lte 3><@amounts f.lines/><#else>
+<#local all = 0, left = 0, half = 0>
+<#list f.lines as l><#local all += rows(l)></#list>
+<#list f.lines as l><#if left lt all / 2><#local left += rows(l), half += 1></#if></#list>
+<columns widths="* *" gap="6" around="0">
 <#list [f.lines[0..<half], f.lines[half..]] as side><column><@amounts side/></column></#list>
 </columns></#if>
 </#macro>
 
+<#-- How many lines an ingredient takes in half the width, about. -->
+<#function rows l><#return ((l.ingredient?length + l.note?length * 0.9) / 27)?ceiling></#function>
+
 <#macro amounts lines>
-<table columns="* 37" align-columns="left right" line="0.6" pad="${set.pad}" around="0" size="${small + 1}">
+<#local longest = lines?map(l -> l.main?replace("[0-9]+/[0-9]+", "#", "r")?length * 1.15 + l.also?length)?max>
+<table columns="* ${[[longest * (1.85 + set.formula * 0.15) + 3, 22]?max, 37]?min}" align-columns="left right" line="0.6" pad="${set.pad}" around="0" size="${small + set.formula}">
 <#list lines as l><row><cell><#if l.fixed><sign name="drop"/> <b>${l.ingredient}</b><#else>${l.ingredient}</#if><#if l.note != ""> <span size="${small - 1}">(${l.note})</span></#if></cell><cell><b><frac>${l.main}</frac></b><#if l.also != ""> <frac>${l.also}</frac></#if></cell></row></#list>
 </table>
 </#macro>
 
 <#-- As high as the steps beside it; the jars are the lower where room is dear. -->
 <#macro pot pressure>
-<#assign h = set.pot, level = pressure?then(h - 6.4, 5), rim = pressure?then(8.4, 0.6)>
+<#local h = set.pot, level = pressure?then(h - 6.4, 5), rim = pressure?then(8.4, 0.6)>
 <drawing w="46" h="${h}" around="0" align="right" alt="${word(pressure?then("diagram.pressure", "diagram.boiling"))}">
   <rect x="7" y="${level}" w="32" h="${h - 1.4 - level}" fill="18%"/>
   <polygon points="6,${rim} 6,${h - 0.4} 40,${h - 0.4} 40,${rim}" closed="no" line="2.2"/>
@@ -219,20 +248,23 @@
 
 <#-- The pot stands beside the first steps; the others may go on to the next side. -->
 <#macro canner s n pressure>
-<#assign beside = [4, s.steps?size]?min>
+<#local beside = [4, s.steps?size]?min>
 <@head s n/>
 <columns widths="* 46" gap="4" around="0"><column><@list s s.steps[0..<beside]/></column><column><@pot pressure/></column></columns>
 <#if s.steps?size gt beside><@list s s.steps[beside..]/></#if>
 </#macro>
 
 <#macro doubts all>
-<panel line="1.6" pad="1" around="1" size="${small}" leading="1.2">
-<columns widths="* *" gap="6" around="0">
-<column><#list all[0..1] as d><para before="0.2" after="0.4"><b>${d.title}:</b> <@plain d.runs/></para></#list></column>
-<column><#list all[2..] as d><para before="0.2" after="0.4"><b>${d.title}:</b> <@plain d.runs/></para></#list></column>
+<panel line="1.6" pad="${set.doubt}" around="${set.doubt}" size="${small}" leading="1.2">
+<columns widths="* *" gap="5" around="0">
+<column><#list all[0..1] as d><@doubt d/></#list></column>
+<column><@doubt all[2]/></column>
 </columns>
+<#list all[3..] as d><@doubt d/></#list>
 </panel>
 </#macro>
+
+<#macro doubt d><para before="0.2" after="0.2"><b>${d.title}:</b> <@plain d.runs/></para></#macro>
 
 <#macro record s across>
 <#list s.steps as one><#if one.kind == "record">
@@ -242,15 +274,15 @@
 
 <#-- For which altitudes this sheet holds, so large that another one is not taken for it. -->
 <#macro band a>
-<drawing w="48" h="7" around="0" alt=""><rect x="0" y="0" w="48" h="7" radius="1" fill="black"/><text x="1.5" y="0.2" w="45" h="6.6" size="19" min="10" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text></drawing>
+<drawing w="48" h="${set.band}" around="0" alt=""><rect x="0" y="0" w="48" h="${set.band}" radius="1" fill="black"/><text x="1.5" y="0.2" w="45" h="${set.band - 0.4}" size="19" min="10" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text></drawing>
 </#macro>
 
 <#function at feet><#return down * (1 - [[feet, 0]?max, 9000]?min / 9000)></#function>
 
 <#macro ladder a>
-<#assign x = across + 3, w = 7>
+<#local x = across + 3, w = 7>
 <rect x="${x}" y="0" w="${w}" h="${down}" line="0.8"/>
-<#assign upper = (a.toFeet == 0)?then(0, at(a.toFeet)), lower = at((a.fromFeet == 0)?then(0, a.fromFeet - 1)), here = at(a.kitchenFeet)>
+<#local upper = (a.toFeet == 0)?then(0, at(a.toFeet)), lower = at((a.fromFeet == 0)?then(0, a.fromFeet - 1)), here = at(a.kitchenFeet)>
 <#list a.ticks as t><#if t.feet lt a.fromFeet - 1 || (a.toFeet gt 0 && t.feet gte a.toFeet)><line x1="${x}" y1="${at(t.feet)}" x2="${x + 1.6}" y2="${at(t.feet)}" line="0.8"/><text x="${x + w - 0.6}" y="${at(t.feet) - 0.7}" align="right" size="7.5">${t.label}</text></#if></#list>
 <rect x="${x}" y="${upper}" w="${w}" h="${lower - upper}" fill="black"/>
 <polygon points="${x - 2.4},${here - 1.5} ${x - 0.3},${here} ${x - 2.4},${here + 1.5}" fill="black"/>
@@ -292,13 +324,14 @@
   <@heads b/>
   <body>
   <heading level="1" size="${set.title}" before="0" after="0.5" leading="1.08" bookmark="${b.product}">${b.name}<#if b.kinds != ""> <span size="${body - 1}" b="no">${b.kinds}</span></#if></heading>
-  <#assign n = 1, skip = "">
+  <#local n = 1, skip = "">
   <#if b.formula.lines?has_content><@formulaList b.formula/></#if>
   <#list b.sections as s>
-    <#if s.id == skip><#assign skip = "">
-    <#elseif s.id == "before" || s.id == "out"><#assign other = b.sections[s?index + 1]><#if s.id == "out"><group><@pair s other n/><@doubts b.doubts/></group><#else><@pair s other n/></#if><#assign n += 2, skip = other.id>
-    <#elseif set.whole?seq_contains(s.id) && b.loads lte 3 && b.jars lte 60><group><@section s n b.pressure/></group><#assign n += 1>
-    <#else><@section s n b.pressure/><#assign n += 1></#if>
+    <#if skip != ""><#local skip = "">
+    <#elseif s.id == "before" || s.id == "out"><#local other = b.sections[s?index + 1]><#if s.id == "out"><group><@pair s other n/><@doubts b.doubts/></group><#else><@pair s other n/></#if><#local n += 2, skip = "other">
+    <#elseif s?has_next && besides(s, b.sections[s?index + 1])><@pair s b.sections[s?index + 1] n/><#local n += 2, skip = "part">
+    <#elseif set.whole?seq_contains(s.id) && b.loads lte 3 && b.jars lte 60><group><@section s n b.pressure/></group><#local n += 1>
+    <#else><@section s n b.pressure/><#local n += 1></#if>
   </#list>
   </body>
 </section>

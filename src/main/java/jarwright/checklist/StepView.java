@@ -5,10 +5,12 @@ import jarwright.day.Figure;
 import jarwright.day.Line;
 import jarwright.day.Section;
 import jarwright.day.Step;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** Sections and steps as a template takes them. */
 final class StepView {
@@ -18,7 +20,8 @@ final class StepView {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("id", section.id());
     view.put("title", section.title());
-    view.put("steps", section.steps().stream().map(StepView::step).toList());
+    Set<String> warned = new HashSet<>();
+    view.put("steps", section.steps().stream().map(s -> step(s, warned)).toList());
     return view;
   }
 
@@ -31,12 +34,17 @@ final class StepView {
         .sum();
   }
 
-  private static Map<String, Object> step(Step step) {
+  /**
+   * A caution is said at the first of the section's steps that it is for.
+   *
+   * @param warned of what the section has warned before this step
+   */
+  private static Map<String, Object> step(Step step, Set<String> warned) {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("kind", step.kind().name().toLowerCase(Locale.ROOT));
     view.put("runs", runs(step.line()));
     view.put("figure", FigureView.of(step.figure().orElse(Figure.of(""))));
-    view.put("caution", step.caution().map(Caution::text).orElse(""));
+    view.put("caution", step.caution().map(Caution::text).filter(warned::add).orElse(""));
     if (step instanceof Step.PerJar tally) {
       view.put("jars", tally.jars());
     } else if (step instanceof Step.Gauge gauge) {
