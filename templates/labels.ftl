@@ -25,11 +25,14 @@
 <#assign pt = 72 / 25.4>
 <#assign titleSize = [[name.h * pt * 0.82, 36]?min, 6]?max, small = [[ids.h * pt / (ids.h lt 12 && (areas.facts?? || round))?then(3.5, 4.6), ids.w * pt / 8.6, 12]?min, 6.5]?max>
 
-<#-- The month and year of the use-by date. All labels of one month show the same picture, drawn once. -->
+<#-- The names of what was drawn already. -->
 <#assign drawn = {}>
+
+<#-- The month and year of the use-by date. All labels of one month show the same picture, drawn once. -->
+<#assign monthsBox> x="${months.x}" y="${months.y}" w="${months.w}" h="${months.h}"</#assign>
 <#macro monthOf label>
   <#local key = label.year + "-" + label.month>
-  <picture name="${key}" x="${months.x}" y="${months.y}" w="${months.w}" h="${months.h}" alt="${word("label.month.alt", {"month": word("month." + label.month), "year": label.year})}">
+  <picture name="${key}"${monthsBox} alt="${word("label.month.alt", {"month": word("month." + label.month), "year": label.year})}">
     <#if !drawn[key]??>
       <#assign drawn = drawn + {key: true}>
       <#if round><@dial label.month label.year/><#elseif rulerStep lt months.h * 0.42><@rows label.month label.year/><#else><@ruler label.month label.year/></#if>
@@ -112,17 +115,26 @@
   <text x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${big}" min="6" drop-below="${more?then(6, [big * 0.75, 6]?max)}" leading="1.03" align="center" valign="middle"><part b="yes">${label.title}</part><#if label.rest?has_content><part scale="0.6" drop="6">${label.rest}</part></#if><#if label.note?has_content && !more><part scale="0.45" drop="20">${label.note}</part></#if><part b="yes" scale="${small / big}"><keep>${label.jar}</keep></part><#if label.cold><part drop="1" scale="${small / big}"><keep>${count("label.cold.within", label.days)}</keep></part><part scale="${small / big}"><keep>${word("label.cold.by", {"date": label.useBy})}</keep></part><#else><part scale="${small / big}"><keep>${word("label.use-by", {"date": label.useBy})}</keep></part></#if><#if label.packed?has_content && !more><part drop="7" scale="${small / big}"><keep>${word("label.packed", {"date": label.packed})}</keep></part></#if></text>
 </#macro>
 
+<#-- What is the same on all labels of a lot is set once, under a name, and repeated by that name. -->
+<#macro again name><text name="${name}"<#if drawn[name]??>/><#else><#assign drawn = drawn + {name: true}><#nested></#if></#macro>
+
+<#assign nameBox> x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${titleSize}" min="6" drop-below="${[titleSize * 0.66, 6]?max}" leading="1.04" b="yes" align="${along}" valign="${round?then("middle", "top")}"</#assign>
+<#assign idsBox> x="${ids.x}" y="${ids.y}" w="${ids.w}" h="${ids.h}" size="${small}" min="6" drop-below="${[small * 0.85, 6]?max}" leading="1.12" align="${along}" valign="${(round || areas.facts??)?then("top", "bottom")}"</#assign>
+<#assign factsBox><#if areas.facts??> x="${areas.facts.x}" y="${areas.facts.y}" w="${areas.facts.w}" h="${areas.facts.h}" size="${small}" min="6" drop-below="${[small * 0.85, 6]?max}" leading="1.12" valign="top"</#if></#assign>
+
 <#macro outside label>
-  <text x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${titleSize}" min="6" drop-below="${[titleSize * 0.66, 6]?max}" leading="1.04" b="yes" align="${along}" valign="${round?then("middle", "top")}"><part>${label.title}</part><#if label.rest?has_content><part scale="0.62" b="no">${label.rest}</part></#if><#if label.note?has_content><part scale="0.48" b="no" drop="9">${label.note}</part></#if></text>
-  <text x="${ids.x}" y="${ids.y}" w="${ids.w}" h="${ids.h}" size="${small}" min="6" drop-below="${[small * 0.85, 6]?max}" leading="1.12" align="${along}" valign="${(round || areas.facts??)?then("top", "bottom")}"><@who label/><#if !areas.facts??><@facts label/></#if></text>
+  <@again "name|" + label.title + "|" + label.rest + "|" + label.note>${nameBox}><part>${label.title}</part><#if label.rest?has_content><part scale="0.62" b="no">${label.rest}</part></#if><#if label.note?has_content><part scale="0.48" b="no" drop="9">${label.note}</part></#if></text></@again>
+  <text${idsBox}><@who label/><#if !areas.facts??><@facts label/></#if></text>
   <#if areas.facts?? && label.facts?has_content>
-    <text x="${areas.facts.x}" y="${areas.facts.y}" w="${areas.facts.w}" h="${areas.facts.h}" size="${small}" min="6" drop-below="${[small * 0.85, 6]?max}" leading="1.12" valign="top"><@facts label/></text>
+    <@again "facts|" + label.facts?join("|")>${factsBox}><@facts label/></text></@again>
   </#if>
 </#macro>
 
+<#assign codeBox> x="${code.x}" y="${code.y}" w="${code.w}" bend="${bend}"</#assign>
+
 <#macro face label>
   <#if areas.together><@inside label/><#else><@outside label/></#if>
-  <qr x="${code.x}" y="${code.y}" w="${code.w}" group="${label.lot}" bend="${bend}" alt="${word("label.alt", {"jar": label.jar, "date": label.useBy})}"><#list label.codes as c><try>${c}</try></#list></qr>
+  <qr${codeBox} group="${label.lot}" alt="${word("label.alt", {"jar": label.jar, "date": label.useBy})}"><#list label.codes as c><try>${c}</try></#list></qr>
   <#if label.cold><@band label/><#else><@monthOf label/></#if>
 </#macro>
 

@@ -90,14 +90,15 @@ public record LotCode(LocalDate packed, char letter) implements Comparable<LotCo
   @Override
   public String toString() {
     String name =
-        String.format(
-            Locale.ROOT,
-            "%02d%02d%02d%c",
-            packed.getYear() - CENTURY,
-            packed.getMonthValue(),
-            packed.getDayOfMonth(),
-            letter);
+        twoDigits(packed.getYear() - CENTURY)
+            + twoDigits(packed.getMonthValue())
+            + twoDigits(packed.getDayOfMonth())
+            + letter;
     return name + "-" + CheckCharacter.of(name);
+  }
+
+  private static String twoDigits(int number) {
+    return number < 10 ? "0" + number : String.valueOf(number);
   }
 
   /** What came in, cut to a length that a one-line message can hold. */

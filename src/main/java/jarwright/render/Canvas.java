@@ -17,6 +17,8 @@ final class Canvas {
 
   private final Markup markup;
   private final QrCodes codes;
+  private final Fits fits = new Fits();
+  private final Map<String, PlacedText> texts = new HashMap<>();
   private final Map<String, Picture.Drawn> pictures = new HashMap<>();
 
   Canvas(Markup markup, QrCodes codes) {
@@ -35,7 +37,7 @@ final class Canvas {
 
   private Item item(Element parent, Element element, Style style) {
     return switch (element.name()) {
-      case "text" -> PlacedText.read(markup, element, style);
+      case "text" -> PlacedText.read(markup, fits, texts, element, style);
       case "qr" -> codes.read(markup, element);
       case "picture" -> Picture.read(this, pictures, element, style);
       case "rect", "circle", "line", "polygon", "arc", "sign" -> {

@@ -74,6 +74,11 @@ final class Element {
     }
   }
 
+  /** Whether it has no attributes but those read. */
+  boolean isBare() {
+    return attributes.isEmpty();
+  }
+
   boolean has(String attribute) {
     return attributes.containsKey(attribute);
   }

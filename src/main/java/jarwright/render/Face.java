@@ -11,6 +11,7 @@ final class Face {
   private final BaseFont font;
   private final float[] widths = new float[CACHED];
   private final double capHeight;
+  private final boolean evenDigits;
 
   Face(BaseFont font) {
     this.font = font;
@@ -18,10 +19,20 @@ final class Face {
     font.setIncludeCidSet(false);
     font.setSecureRandom(new SameTag());
     this.capHeight = font.getFontDescriptor(BaseFont.CAPHEIGHT, 1);
+    this.evenDigits = "123456789".chars().allMatch(c -> width((char) c) == width('0'));
   }
 
   BaseFont font() {
     return font;
+  }
+
+  String name() {
+    return font.getPostscriptFontName();
+  }
+
+  /** Whether all digits are as wide as each other. */
+  boolean hasEvenDigits() {
+    return evenDigits;
   }
 
   /** The height of a capital letter at 1 pt. */

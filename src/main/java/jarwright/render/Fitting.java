@@ -28,8 +28,13 @@ record Fitting(
   /** Words are divided only when keeping them whole would cost more than a fifth of the size. */
   private static final double WHOLE_WORDS = 0.8;
 
-  /** Words on lines of their own; the highest {@code drop} is left out first, 0 never. */
-  record Part(Galley galley, Style style, int drop) {
+  /**
+   * Words on lines of their own.
+   *
+   * @param place among all parts, from 0
+   * @param drop the highest is left out first, 0 never
+   */
+  record Part(int place, Galley galley, Style style, int drop) {
     /** The scale at which it is set when the whole is set at {@code scale}: never below 6 pt. */
     double scale(double scale) {
       return Math.max(scale, Element.LEAST_SIZE / style.size());
@@ -49,7 +54,16 @@ record Fitting(
   }
 
   /** The parts that stay, as they are set, and their height. */
-  record Fitted(List<Setting> parts, double scale, double tall) {}
+  record Fitted(List<Setting> parts, double scale, double tall) {
+    /** The same lines for other words of the same widths. */
+    Fitted with(List<Part> others) {
+      List<Setting> set = new ArrayList<>();
+      for (Setting old : parts) {
+        set.add(new Setting(others.get(old.part().place()), old.lines(), old.scale()));
+      }
+      return new Fitted(set, scale, tall);
+    }
+  }
 
   /**
    * The parts, as many as can stay.

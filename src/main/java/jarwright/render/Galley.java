@@ -105,6 +105,25 @@ final class Galley {
     return text.toString();
   }
 
+  /** Adds all that its lines hang on: of digits of one width only that they are digits. */
+  void look(StringBuilder to) {
+    for (int run = 0; run < pieces.size(); run++) {
+      Piece piece = pieces.get(run);
+      to.append('\n').append(glue(piece)).append(' ');
+      if (piece instanceof Piece.Words words) {
+        to.append(words.size()).append(' ').append(words.leading()).append(' ');
+        to.append(words.face().name()).append(' ');
+        boolean even = words.face().hasEvenDigits();
+        for (int i = starts.get(run); i < end(run); i++) {
+          char c = text.charAt(i);
+          to.append(even && c >= '0' && c <= '9' ? '0' : c);
+        }
+      } else if (piece instanceof Piece.Drawn drawn) {
+        to.append(drawn.width()).append(' ').append(drawn.tall());
+      }
+    }
+  }
+
   int length() {
     return text.length();
   }

@@ -3,11 +3,16 @@ package jarwright.render;
 import jarwright.page.LabelShape;
 import jarwright.page.LabelStock;
 import jarwright.page.Registration;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 
 /** Labels on the positions of their stock, each clipped to its shape. */
 final class LabelSheet {
   private static final double CORNER = Units.pt(2);
+
+  /** So many labels are read before the first is drawn: meanwhile their codes are encoded. */
+  private static final int AHEAD = 60;
 
   private final Pages pages;
   private final Markup markup;
@@ -16,7 +21,8 @@ final class LabelSheet {
   private final Registration registration;
   private final Style style;
   private final double cut;
-  private final int start;
+  private int place;
+  private Side side;
 
   private LabelSheet(Pages pages, Markup markup, Element element, Style outer) {
     this.pages = pages;
@@ -24,7 +30,7 @@ final class LabelSheet {
     this.at = element;
     this.stock = stock(element);
     this.registration = registration(element);
-    this.start = element.whole("start", 1, 1, stock.labelsPerSheet());
+    this.place = element.whole("start", 1, 1, stock.labelsPerSheet()) - 1;
     this.cut = element.weight("cut", 0);
     this.style = new Style(outer.shop(), false, 10, 1.15, Tone.BLACK, "left", true).read(element);
     element.done();
@@ -65,47 +71,51 @@ final class LabelSheet {
 
   private void print() {
     Canvas canvas = new Canvas(markup, new QrCodes());
-    int place = start - 1;
-    Side side = null;
+    Deque<List<Canvas.Item>> read = new ArrayDeque<>();
     for (Element child = markup.child(at); child != null; child = markup.child(at)) {
       if (!child.name().equals("label")) {
         throw child.notHere(at, "label");
       }
       Style own = style.read(child);
       child.done();
-      List<Canvas.Item> items = canvas.read(child, own);
-      if (side == null || place == stock.labelsPerSheet()) {
-        place = side == null ? place : 0;
-        end(side);
-        side = begin();
+      read.add(canvas.read(child, own));
+      if (read.size() > AHEAD) {
+        next(read.remove());
       }
-      label(side, stock.position(place++), items);
     }
-    end(side == null ? begin() : side);
+    read.forEach(this::next);
+    if (side == null) {
+      begin();
+    }
+    side.pen().restore();
   }
 
-  private Side begin() {
-    Side side = pages.begin(false);
+  private void next(List<Canvas.Item> label) {
+    if (side == null) {
+      begin();
+    } else if (place == stock.labelsPerSheet()) {
+      side.pen().restore();
+      begin();
+      place = 0;
+    }
+    label(stock.position(place++), label);
+  }
+
+  private void begin() {
+    side = pages.begin(false);
     side.pen().save();
     side.pen()
         .transform(
             registration.scale(), Units.pt(registration.right()), Units.pt(registration.down()));
-    return side;
   }
 
-  private static void end(Side side) {
-    if (side != null) {
-      side.pen().restore();
-    }
-  }
-
-  private void label(Side side, LabelStock.Position position, List<Canvas.Item> items) {
+  private void label(LabelStock.Position position, List<Canvas.Item> items) {
     double x = Units.pt(position.x());
     double y = Units.pt(position.y());
     Pen pen = side.pen();
     pen.save();
     pen.clip(() -> outline(pen, x, y));
-    side.tags().whole("Sect", () -> items.forEach(item -> item.paint(side, x, y)));
+    side.tags().inside("Sect", () -> items.forEach(item -> item.paint(side, x, y)));
     pen.restore();
     if (cut > 0) {
       side.artifact(() -> pen.paint(null, Tone.BLACK, cut, 0, () -> outline(pen, x, y)));

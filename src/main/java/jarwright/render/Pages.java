@@ -44,6 +44,7 @@ final class Pages {
     document.setPageSize(new Rectangle((float) width(turned), (float) height(turned)));
     if (document.isOpen()) {
       document.newPage();
+      tags.turn();
     } else {
       document.open();
       tags = new Tags(writer);
@@ -54,6 +55,13 @@ final class Pages {
     Pen pen = new Pen(writer.getDirectContent(), height(turned));
     current = new Side(pen, tags, PageCount.UNKNOWN, bookmarks, height(turned));
     return current;
+  }
+
+  /** Ends the last side and with it the tags. */
+  void end() {
+    if (tags != null) {
+      tags.end();
+    }
   }
 
   /** Puts an empty form over the current side, to be filled later. */

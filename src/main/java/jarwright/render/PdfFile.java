@@ -1,6 +1,7 @@
 package jarwright.render;
 
 import com.lowagie.text.ExceptionConverter;
+import com.lowagie.text.pdf.LongPdfWriter;
 import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfBoolean;
 import com.lowagie.text.pdf.PdfDictionary;
@@ -37,15 +38,14 @@ final class PdfFile {
       throws IOException {
     try {
       Undated document = new Undated();
-      PdfWriter writer = new StreamWriter(document, out);
+      PdfWriter writer = new LongPdfWriter(document, out);
       document.addWriter(writer);
       writer.setCloseStream(false);
-      writer.setPdfVersion(PdfWriter.VERSION_1_7);
-      writer.setFullCompression();
-      writer.setTagged();
       writer.setXmpMetadata(Xmp.packet(sheet.about(), sheet.words().language()));
       describe(writer, sheet);
-      draw.accept(new Pages(document, writer, sheet.paper()));
+      Pages pages = new Pages(document, writer, sheet.paper());
+      draw.accept(pages);
+      pages.end();
       byte[] id = identifier.get();
       writer.getInfo().put(PdfName.FILEID, PdfEncryption.createInfoId(id, id));
       colours(writer);
@@ -63,12 +63,6 @@ final class PdfFile {
     @Override
     public boolean addCreationDate() {
       return true;
-    }
-  }
-
-  private static final class StreamWriter extends PdfWriter {
-    StreamWriter(PdfDocument document, OutputStream out) {
-      super(document, out);
     }
   }
 

@@ -16,12 +16,23 @@ final class Pipe extends Reader {
   private static final int PIECE = 8_192;
   private static final int PIECES_AHEAD = 8;
 
+  private final Watcher watcher;
   private final BlockingQueue<CharBuffer> pieces = new ArrayBlockingQueue<>(PIECES_AHEAD);
   private CharBuffer current = CharBuffer.allocate(0);
   private boolean ended;
 
   /** The fault that ended the writing, if it was one; seen by the reader after the last piece. */
   private volatile Throwable fault;
+
+  /** A pipe whose text {@code watcher} sees, piece by piece, in the thread that writes it. */
+  Pipe(Watcher watcher) {
+    this.watcher = watcher;
+  }
+
+  /** Sees a piece of the text. */
+  interface Watcher {
+    void see(char[] text, int from, int length);
+  }
 
   /** An empty piece ends the text. */
   private static CharBuffer end() {
@@ -112,6 +123,7 @@ final class Pipe extends Reader {
     @Override
     public void flush() throws InterruptedIOException {
       if (filled > 0) {
+        watcher.see(piece, 0, filled);
         try {
           pieces.put(CharBuffer.wrap(piece, 0, filled));
         } catch (InterruptedException e) {

@@ -1,12 +1,15 @@
 package jarwright.render;
 
+import com.lowagie.text.pdf.PdfTemplate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Words placed on a canvas: anchored to a point, or fitted into a box. Fitting sets them as large
  * as they go between {@code size} and {@code min}; parts that may be dropped are, the highest
- * {@code drop} first, when all together would be smaller than {@code drop-below}.
+ * {@code drop} first, when all together would be smaller than {@code drop-below}. Words with a name
+ * are drawn once, and shown wherever they stand.
  */
 final class PlacedText implements Canvas.Item {
   private final Element at;
@@ -18,11 +21,14 @@ final class PlacedText implements Canvas.Item {
   private final int turn;
   private final Style style;
   private final List<Fitting.Part> parts = new ArrayList<>();
+  private final boolean shared;
   private final Fitting fitting;
-  private Fitting.Fitted fitted;
+  private final Fitting.Fitted fitted;
+  private PdfTemplate form;
 
-  private PlacedText(Markup markup, Element element, Style outer) {
+  private PlacedText(Markup markup, Fits fits, Element element, Style outer, boolean shared) {
     at = element;
+    this.shared = shared;
     x = element.mm("x");
     y = element.mm("y");
     boolean boxed = element.has("w") || element.has("h");
@@ -50,11 +56,36 @@ final class PlacedText implements Canvas.Item {
     if (boxed && !(width > 0 && tall > 0)) {
       throw element.fault("<text> needs a box wider and higher than nothing");
     }
+    if (shared && !boxed) {
+      throw element.fault("<text> with a name needs a box: w and h");
+    }
     content(markup);
+    fitted = boxed ? fits.fit(fitting, parts) : null;
   }
 
-  static Canvas.Item read(Markup markup, Element element, Style style) {
-    return new PlacedText(markup, element, style);
+  /**
+   * Reads a {@code text} element to its end.
+   *
+   * @param named the texts of the canvas that have a name; gets this one, or gives it again
+   */
+  static Canvas.Item read(
+      Markup markup, Fits fits, Map<String, PlacedText> named, Element element, Style style) {
+    String name = element.text("name", "");
+    PlacedText before = named.get(name);
+    if (before == null) {
+      PlacedText read = new PlacedText(markup, fits, element, style, !name.isEmpty());
+      if (!name.isEmpty()) {
+        named.put(name, read);
+      }
+      return read;
+    }
+    if (!element.isBare() || markup.next() != null) {
+      throw element.fault(
+          "a text named \""
+              + name
+              + "\" stands before; this one must have its name alone, to repeat it");
+    }
+    return before;
   }
 
   private void content(Markup markup) {
@@ -77,7 +108,7 @@ final class PlacedText implements Canvas.Item {
   private Inline flush(Inline inline, Markup markup) {
     if (!inline.isEmpty()) {
       Galley galley = Galley.of(inline.pieces(), PageCount.UNKNOWN, at);
-      parts.add(new Fitting.Part(galley, style, 0));
+      parts.add(new Fitting.Part(parts.size(), galley, style, 0));
     }
     return new Inline(markup);
   }
@@ -89,7 +120,8 @@ final class PlacedText implements Canvas.Item {
     element.done();
     List<Piece> pieces = Inline.read(markup, element, own);
     if (!pieces.isEmpty()) {
-      parts.add(new Fitting.Part(Galley.of(pieces, PageCount.UNKNOWN, element), own, drop));
+      Galley galley = Galley.of(pieces, PageCount.UNKNOWN, element);
+      parts.add(new Fitting.Part(parts.size(), galley, own, drop));
     }
   }
 
@@ -101,12 +133,26 @@ final class PlacedText implements Canvas.Item {
     side.content(
         "P",
         () -> {
-          if (width > 0) {
+          if (shared) {
+            stamp(side, left + x, top + y);
+          } else if (fitted != null) {
             boxed(side.pen(), left + x, top + y);
           } else {
             anchored(side.pen(), left + x, top + y);
           }
         });
+  }
+
+  /** Shows a form with the words, on which there is room for what of a letter is outside the box. */
+  private void stamp(Side side, double bx, double by) {
+    double edge = style.size();
+    double high = tall + 2 * edge;
+    if (form == null) {
+      form = side.content().createTemplate((float) (width + 2 * edge), (float) high);
+      boxed(new Pen(form, high), edge, edge);
+    }
+    side.content()
+        .addTemplate(form, (float) (bx - edge), (float) (side.height() - by + edge - high));
   }
 
   /** One line from, around or up to the point, which lies on its baseline. */
@@ -127,9 +173,6 @@ final class PlacedText implements Canvas.Item {
   }
 
   private void boxed(Pen pen, double bx, double by) {
-    if (fitted == null) {
-      fitted = fitting.fit(parts);
-    }
     double slack = fitting.across() - fitted.tall();
     double down = valign.equals("middle") ? slack / 2 : valign.equals("bottom") ? slack : 0;
     for (Fitting.Setting set : fitted.parts()) {

@@ -1,34 +1,31 @@
 package jarwright.render;
 
-import com.google.zxing.EncodeHintType;
-import com.google.zxing.WriterException;
-import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
-import com.google.zxing.qrcode.decoder.Mode;
-import com.google.zxing.qrcode.encoder.Encoder;
 import com.google.zxing.qrcode.encoder.QRCode;
 import jarwright.page.DoesNotFit;
-import jarwright.page.TemplateFault;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ForkJoinPool;
 
 /**
  * Chooses and draws QR codes (ISO/IEC 18004). Of the texts offered the first is taken whose code,
  * quiet zone included, fits at the least module and stands being bent round a jar; then recovery is
  * raised from M as far as the size stays the same. The mask is chosen by penalty for the first code
  * of a group and kept for the rest, which differ in a digit or two: any mask decodes, and choosing
- * costs eight times.
+ * costs eight times. Other threads encode them, to be there when they are drawn.
  */
 final class QrCodes {
   private static final int QUIET = 4;
   private static final double LEAST_MODULE = 0.42;
   private static final double DOT = 25.4 / 300;
 
-  private final Map<String, Integer> masks = new HashMap<>();
+  /** Not the pool itself: where it has one thread the JDK would begin a thread for each code. */
+  private static final Executor OTHERS = ForkJoinPool.commonPool()::execute;
+
+  private final Map<String, CompletableFuture<Integer>> masks = new HashMap<>();
 
   /** Reads a {@code qr} element to its end. */
   Canvas.Item read(Markup markup, Element element) {
@@ -55,8 +52,10 @@ final class QrCodes {
       throw element.fault("<qr> needs at least one <try> with words in it");
     }
     Room room = new Room(Units.mm(side), least, bend);
-    QRCode code = choose(element, texts, room, group);
-    return new QrPicture(code.getMatrix(), room.module(code), x, y, side, alt);
+    QrSymbol symbol = choose(element, texts, room);
+    int modules = symbol.modules();
+    return new QrPicture(
+        image(symbol, group), modules, room.module(modules), x, y, side, alt);
   }
 
   /**
@@ -87,8 +86,7 @@ final class QrCodes {
     }
 
     /** In pt: the largest of whole printer dots, if one is not below the least. */
-    double module(QRCode code) {
-      int width = code.getMatrix().getWidth();
+    double module(int width) {
       double module = side / (width + 2 * QUIET);
       if (standsBending(width)) {
         module = Math.min(module, most(width));
@@ -99,64 +97,31 @@ final class QrCodes {
   }
 
   /** The last text is taken even where it bows too much: it cannot be said with less. */
-  private QRCode choose(Element element, List<String> texts, Room room, String group) {
+  private static QrSymbol choose(Element element, List<String> texts, Room room) {
     int modules = 0;
     for (String text : texts) {
       boolean last = text.equals(texts.get(texts.size() - 1));
-      Shape shape = Shape.of(text);
-      int version = shape.version(ErrorCorrectionLevel.M);
-      if (version == 0) {
-        throw tooLong(element, text);
+      QrSymbol symbol = QrSymbol.of(text);
+      if (symbol.version() == 0) {
+        throw element.fault("no QR code can hold " + Markup.shorten(text) + ": it is too long");
       }
-      modules = QrSize.modules(version);
+      modules = symbol.modules();
       if (room.holds(modules) && (last || room.standsBending(modules))) {
-        return encode(element, text, shape, version, group);
+        return symbol;
       }
     }
     throw new DoesNotFit(
         element.where() + " the QR code", (modules + 2 * QUIET) * room.least(), room.side());
   }
 
-  private QRCode encode(Element element, String text, Shape shape, int version, String group) {
-    ErrorCorrectionLevel level =
-        Stream.of(ErrorCorrectionLevel.H, ErrorCorrectionLevel.Q)
-            .filter(l -> shape.version(l) == version)
-            .findFirst()
-            .orElse(ErrorCorrectionLevel.M);
-    Map<EncodeHintType, Object> hints = new EnumMap<>(EncodeHintType.class);
-    hints.put(EncodeHintType.QR_VERSION, version);
-    if (shape.namesCharacterSet()) {
-      hints.put(EncodeHintType.CHARACTER_SET, "UTF-8");
-    }
-    String alike = group + ":" + shape.mode() + ":" + text.length();
-    Integer mask = group.isEmpty() ? null : masks.get(alike);
+  private CompletableFuture<byte[]> image(QrSymbol symbol, String group) {
+    String alike = group + ":" + symbol.mode() + ":" + symbol.text().length();
+    CompletableFuture<Integer> mask = group.isEmpty() ? null : masks.get(alike);
     if (mask != null) {
-      hints.put(EncodeHintType.QR_MASK_PATTERN, mask);
+      return mask.thenApplyAsync(m -> QrPicture.image(symbol.encode(m).getMatrix()), OTHERS);
     }
-    try {
-      QRCode code = Encoder.encode(text, level, hints);
-      masks.put(alike, code.getMaskPattern());
-      return code;
-    } catch (WriterException e) {
-      throw tooLong(element, text);
-    }
-  }
-
-  private static TemplateFault tooLong(Element element, String text) {
-    return element.fault("no QR code can hold " + Markup.shorten(text) + ": it is too long");
-  }
-
-  /** What a code's size hangs on. */
-  private record Shape(Mode mode, int length, boolean namesCharacterSet) {
-    static Shape of(String text) {
-      Mode mode = Encoder.chooseMode(text);
-      boolean ascii = text.chars().allMatch(c -> c <= 0x7E);
-      int length = mode == Mode.BYTE ? text.getBytes(StandardCharsets.UTF_8).length : text.length();
-      return new Shape(mode, length, !ascii);
-    }
-
-    int version(ErrorCorrectionLevel level) {
-      return QrSize.version(mode, length, namesCharacterSet, level);
-    }
+    CompletableFuture<QRCode> first = CompletableFuture.supplyAsync(symbol::encode, OTHERS);
+    masks.put(alike, first.thenApply(QRCode::getMaskPattern));
+    return first.thenApply(code -> QrPicture.image(code.getMatrix()));
   }
 }

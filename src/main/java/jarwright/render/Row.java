@@ -1,8 +1,8 @@
 package jarwright.render;
 
-import com.lowagie.text.pdf.PdfStructureElement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** One row of a table. */
 final class Row implements Block {
@@ -116,7 +116,7 @@ final class Row implements Block {
             table.tag(),
             () ->
                 side.tags()
-                    .whole(
+                    .inside(
                         "TR",
                         () -> {
                           side.artifact(() -> furniture(side.pen(), x, top, widths, height));
@@ -139,19 +139,18 @@ final class Row implements Block {
           default -> 0;
         };
     Runnable paint = () -> cell.body().paint(side, left + pad, top + pad + down, inner);
-    if (side.tags().isMarked()) {
-      paint.run();
-      return;
-    }
-    PdfStructureElement tag = side.tags().group(cell.head() ? "TH" : "TD");
-    if (cell.head()) {
-      Tags.scope(tag, head ? "Column" : "Row");
-    }
-    Tags.span(tag, cell.span());
+    String role = cell.head() ? "TH" : "TD";
+    Consumer<Tag> dress =
+        tag -> {
+          if (cell.head()) {
+            tag.scope(head ? "Column" : "Row");
+          }
+          tag.span(cell.span());
+        };
     if (cell.body().isPlainWords()) {
-      side.tags().content(tag, side.content(), paint);
+      side.tags().content(role, dress, side.content(), paint);
     } else {
-      side.tags().inside(tag, paint);
+      side.tags().inside(role, dress, paint);
     }
   }
 

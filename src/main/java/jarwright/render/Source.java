@@ -17,7 +17,7 @@ final class Source implements AutoCloseable {
 
   private final Templates templates;
   private final Sheet sheet;
-  private final Pipe pipe = new Pipe();
+  private final Pipe pipe = new Pipe(this::digest);
   private final Thread filler;
   private long first = 0xcbf29ce484222325L;
   private long second = 0x84222325cbf29ce4L;
@@ -44,17 +44,7 @@ final class Source implements AutoCloseable {
 
   /** The filled template, to be read once, by one reader. */
   Reader text() {
-    return new Reader() {
-      @Override
-      public int read(char[] to, int from, int length) throws java.io.IOException {
-        int read = pipe.read(to, from, length);
-        digest(to, from, read);
-        return read;
-      }
-
-      @Override
-      public void close() {}
-    };
+    return pipe;
   }
 
   private void digest(char[] text, int from, int length) {
@@ -64,7 +54,10 @@ final class Source implements AutoCloseable {
     }
   }
 
-  /** Sixteen bytes that differ where what was read does (FNV-1a, twice with other seeds). */
+  /**
+   * Sixteen bytes that differ where the text does (FNV-1a, twice with other seeds), once it is read
+   * to its end.
+   */
   byte[] identifier() {
     return ByteBuffer.allocate(16).putLong(first).putLong(second).array();
   }

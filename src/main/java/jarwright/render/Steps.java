@@ -17,7 +17,7 @@ final class Steps {
     Step.Look look = new Step.Look(box, numbered, spine, gap);
     element.done();
     Tags.Later list =
-        new Tags.Later("L", made -> Tags.numbering(made, numbered ? "Decimal" : "None"));
+        new Tags.Later("L", made -> made.numbering(numbered ? "Decimal" : "None"));
     Step waiting = null;
     for (Element child = blocks.markup().child(element);
         child != null;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.page.DoesNotFit;
+import jarwright.page.TemplateFault;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -61,6 +62,61 @@ class PlacedTextTest {
         "t.ftl:1: <text> \"lot\" does not fit: it needs 3.7 mm and has 3.0 mm", e.getMessage());
     assertEquals(3.67, e.needs(), 0.01);
     assertEquals(3, e.has(), 1e-9);
+  }
+
+  /** Lines once found are taken for the same words with other numbers. */
+  @Test
+  void digitsChangeNothingButThemselves() {
+    String box =
+        "<text x=\"0\" y=\"0\" w=\"24\" h=\"20\" size=\"20\" min=\"6\"><part>Lot of 48 jars, %s</part>"
+            + "<part drop=\"1\" scale=\"0.6\">packed 2026-%s-24 and put away</part></text>";
+    String first = box.replace("%s", "08");
+    String second = box.replace("%s", "17");
+    List<Glyphs.Run> both = runs(first + second);
+    List<Glyphs.Run> alone = runs(second);
+    assertEquals(alone, both.subList(both.size() - alone.size(), both.size()));
+    assertEquals(words(runs(first)) + words(alone), words(both));
+  }
+
+  private static byte[] twoLabels(String first, String second) {
+    return Prints.pdf(
+        "<sheet><labels shape=\"rect\" columns=\"2\" rows=\"1\" w=\"50\" h=\"20\" left=\"10\""
+            + " top=\"10\" pitch-x=\"60\" pitch-y=\"30\"><label>"
+            + first
+            + "</label><label>"
+            + second
+            + "</label></labels></sheet>");
+  }
+
+  @Test
+  void aNamedTextIsShownAgainAtTheSamePlaceOfItsLabel() {
+    String text = " x=\"5\" y=\"4\" w=\"30\" h=\"10\" size=\"14\" min=\"6\">Plums, in halves</text>";
+    List<Glyphs.Run> again =
+        Glyphs.of(twoLabels("<text name=\"a\"" + text, "<text name=\"a\"/>"));
+    List<Glyphs.Run> twice = Glyphs.of(twoLabels("<text" + text, "<text" + text));
+    assertEquals("Plums, in halvesPlums, in halves", words(again));
+    assertEquals(twice.size(), again.size());
+    for (int i = 0; i < twice.size(); i++) {
+      assertEquals(twice.get(i).left(), again.get(i).left(), 0.02);
+      assertEquals(twice.get(i).top(), again.get(i).top(), 0.02);
+      assertEquals(twice.get(i).size(), again.get(i).size(), 0.01);
+    }
+  }
+
+  @Test
+  void aNamedTextIsRepeatedByItsNameAloneAndHasABox() {
+    String first = "<text name=\"a\" x=\"5\" y=\"4\" w=\"30\" h=\"10\">Plums</text>";
+    for (String second : List.of("<text name=\"a\" x=\"5\"/>", "<text name=\"a\">Pears</text>")) {
+      var e = assertThrows(TemplateFault.class, () -> twoLabels(first, second));
+      assertEquals(
+          "t.ftl:1: a text named \"a\" stands before; this one must have its name alone, to repeat it",
+          e.getMessage());
+    }
+    var e =
+        assertThrows(
+            TemplateFault.class,
+            () -> twoLabels("<text name=\"a\" x=\"5\" y=\"4\">Plums</text>", ""));
+    assertEquals("t.ftl:1: <text> with a name needs a box: w and h", e.getMessage());
   }
 
   @Test
