@@ -69,6 +69,9 @@ record House(String base) {
           "web", List.of("com.sun.net.httpserver"),
           "cli", List.of("org.apache.commons.cli"));
 
+  /** Where a class of ours stands in for one that the PDF library hides from other packages. */
+  static final String STAND_IN = "com.lowagie.text.pdf";
+
   static Set<String> levels(int from, int to) {
     Set<String> names = new TreeSet<>();
     LEVELS.subList(from, to + 1).forEach(names::addAll);

@@ -54,6 +54,8 @@ final class StructureRules {
 
   private static ArchRule onlyKnownPackages(House house) {
     return classes()
+        .that()
+        .resideOutsideOfPackage(House.STAND_IN)
         .should()
         .resideInAnyPackage(house.packages(House.MAY_USE.keySet()))
         .because("a package outside the table has no level, so nothing would say what it may know")
@@ -97,7 +99,7 @@ final class StructureRules {
   private static ArchRule behind(House house, String name, String prefix) {
     return noClasses()
         .that()
-        .resideOutsideOfPackage(house.base() + "." + name)
+        .resideOutsideOfPackages(house.base() + "." + name, House.STAND_IN)
         .should()
         .dependOnClassesThat(describe("are in " + prefix, it -> House.isIn(it, prefix)))
         .because("a library seen by one package only can be replaced by changing that package only")
