@@ -64,30 +64,48 @@ final class KitCommand implements Command {
     Pantry pantry = register.with(runs);
     Printer printer = new Printer(call.path(TEMPLATES));
     Printer second = new Printer(call.path(TEMPLATES));
-    Map<Path, Map<String, byte[]>> kits = new LinkedHashMap<>();
-    for (PlanRun run : runs) {
-      // The checklist takes about as long as all the rest.
-      KitSheets rest = new KitSheets(run, second);
-      Meanwhile<Map<String, byte[]>> made =
-          Meanwhile.start(
-              () -> {
-                rest.day();
-                rest.labels(call.pantry());
-                rest.shelf(pantry);
-                rest.records();
-                return rest.files();
-              });
-      KitSheets sheets = new KitSheets(run, printer);
-      sheets.checklist(call.has(DATED), call.has(LARGE));
-      sheets.add(made.outcome());
-      if (call.has(PREVIEW)) {
-        sheets.previews();
+    Map<Path, List<String>> written = new LinkedHashMap<>();
+    List<OutputFolder.Staged> staged = new ArrayList<>();
+    try {
+      for (PlanRun run : runs) {
+        Map<String, byte[]> files = files(call, run, pantry, printer, second);
+        Path to = folder(call, run, runs.size());
+        staged.add(new OutputFolder(to).stage(files));
+        written.put(to, List.copyOf(files.keySet()));
       }
-      sheets.json();
-      kits.put(folder(call, run, runs.size()), sheets.files());
+      // Lots are registered once every file is on the disk, and before any takes its place.
+      register.write(runs);
+      for (OutputFolder.Staged files : staged) {
+        files.putInPlace();
+      }
+    } finally {
+      staged.forEach(OutputFolder.Staged::close);
     }
-    write(kits, () -> register.write(runs));
-    kits.forEach((to, kit) -> call.tell("wrote " + to + ": " + String.join(", ", kit.keySet())));
+    written.forEach((to, names) -> call.tell("wrote " + to + ": " + String.join(", ", names)));
+  }
+
+  private static Map<String, byte[]> files(
+      Call call, PlanRun run, Pantry pantry, Printer printer, Printer second)
+      throws Refused, IOException {
+    // The checklist takes about as long as all the rest.
+    KitSheets rest = new KitSheets(run, second);
+    Meanwhile<Map<String, byte[]>> made =
+        Meanwhile.start(
+            () -> {
+              rest.day();
+              rest.labels(call.pantry());
+              rest.shelf(pantry);
+              rest.records();
+              return rest.files();
+            });
+    KitSheets sheets = new KitSheets(run, printer);
+    sheets.checklist(call.has(DATED), call.has(LARGE));
+    sheets.add(made.outcome());
+    if (call.has(PREVIEW)) {
+      sheets.previews();
+    }
+    sheets.json();
+    return sheets.files();
   }
 
   /**
@@ -105,28 +123,6 @@ final class KitCommand implements Command {
                 + folder
                 + "; rename one, or make their kits one by one, each with its own -o");
       }
-    }
-  }
-
-  /** What registers the lots. */
-  private interface Registering {
-    void run() throws IOException, Refused;
-  }
-
-  /** Lots are registered once every file is on the disk, and before any takes its place. */
-  private static void write(Map<Path, Map<String, byte[]>> kits, Registering register)
-      throws IOException, Refused {
-    List<OutputFolder.Staged> staged = new ArrayList<>();
-    try {
-      for (Map.Entry<Path, Map<String, byte[]>> kit : kits.entrySet()) {
-        staged.add(new OutputFolder(kit.getKey()).stage(kit.getValue()));
-      }
-      register.run();
-      for (OutputFolder.Staged files : staged) {
-        files.putInPlace();
-      }
-    } finally {
-      staged.forEach(OutputFolder.Staged::close);
     }
   }
 
