@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import java.util.stream.IntStream;
 
 /**
- * {@code FoldLedger write N DIR} makes a ledger of N events; {@code FoldLedger read N DIR} reads it,
- * checks every line and adds all events up to the stock.
+ * {@code FoldLedger write N DIR} makes a ledger of N events; {@code FoldLedger read N DIR} reads
+ * it, checks every line and adds all events up to the stock.
  */
 final class FoldLedger {
   private static final int AT_ONCE = 20_000;

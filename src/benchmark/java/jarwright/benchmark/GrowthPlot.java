@@ -47,8 +47,16 @@ final class GrowthPlot {
             + " font-family='system-ui, sans-serif' font-size='13' fill='%s'>",
         INK);
     put("<title>How processor time and peak memory grow with the size of the work</title>");
-    draw("Processor time, seconds", new Frame(52, 0.1, 100), List.of(0.1, 1., 10., 100.), Measured::processor);
-    draw("Peak memory, MB", new Frame(600, 50, 1000), List.of(50., 100., 200., 500., 1000.), Measured::peak);
+    draw(
+        "Processor time, seconds",
+        new Frame(52, 0.1, 100),
+        List.of(0.1, 1., 10., 100.),
+        Measured::processor);
+    draw(
+        "Peak memory, MB",
+        new Frame(600, 50, 1000),
+        List.of(50., 100., 200., 500., 1000.),
+        Measured::peak);
     put("</svg>");
     return out.toString();
   }
@@ -57,14 +65,14 @@ final class GrowthPlot {
     out.append(String.format(Locale.ROOT, format, values).replace('\'', '"')).append('\n');
   }
 
-  private void draw(
-      String title, Frame at, List<Double> ticks, ToDoubleFunction<Measured> figure) {
-    put(
-        "<text x='%.0f' y='22' font-size='15' font-weight='600'>%s</text>", at.left(), title);
+  private void draw(String title, Frame at, List<Double> ticks, ToDoubleFunction<Measured> figure) {
+    put("<text x='%.0f' y='22' font-size='15' font-weight='600'>%s</text>", at.left(), title);
     for (double tick : ticks) {
       double y = at.y(tick);
       put("<path d='M%.0f %.1fh%.0f' stroke='%s' opacity='.35'/>", at.left(), y, Frame.WIDTH, INK);
-      put("<text x='%.0f' y='%.1f' text-anchor='end'>%s</text>", at.left() - 8, y + 4.5, plain(tick));
+      put(
+          "<text x='%.0f' y='%.1f' text-anchor='end'>%s</text>",
+          at.left() - 8, y + 4.5, plain(tick));
     }
     for (int i = 0; i < DECADES.size(); i++) {
       double x = at.x(DECADES.get(i));

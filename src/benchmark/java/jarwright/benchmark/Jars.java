@@ -22,7 +22,13 @@ final class Jars {
           "Fernhollow kitchen");
   private static final List<String> CODED =
       List.of(
-          "Tomatoes, whole", "Raw pack", "quart", "Boiling water", "45 min", "420 m", "citric acid");
+          "Tomatoes, whole",
+          "Raw pack",
+          "quart",
+          "Boiling water",
+          "45 min",
+          "420 m",
+          "citric acid");
 
   private Jars() {}
 
@@ -31,8 +37,7 @@ final class Jars {
   }
 
   static LotCode lot(int number) {
-    return new LotCode(
-        FIRST.plusDays(number / LOTS_A_DAY), (char) ('A' + number % LOTS_A_DAY));
+    return new LotCode(FIRST.plusDays(number / LOTS_A_DAY), (char) ('A' + number % LOTS_A_DAY));
   }
 
   static List<JarLabel> labels(int jars) {

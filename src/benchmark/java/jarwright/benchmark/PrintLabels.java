@@ -15,7 +15,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** {@code PrintLabels N FILE}: a PDF of N jar labels on the usual stock, each with a code of its own. */
+/**
+ * {@code PrintLabels N FILE}: a PDF of N jar labels on the usual stock, each with a code of its
+ * own.
+ */
 final class PrintLabels {
   static final String STOCK = "letter-30up";
 

@@ -32,7 +32,8 @@ final class Stock {
             "",
             "",
             false);
-    return Entry.of(when(code), code, JarNumbers.range(1, Jars.PER_LOT), new Imported(facts, ""), "");
+    return Entry.of(
+        when(code), code, JarNumbers.range(1, Jars.PER_LOT), new Imported(facts, ""), "");
   }
 
   /** Event {@code number} of the ledger, from 0: the first of each hundred is an arrival. */

@@ -143,7 +143,9 @@ final class PlacedText implements Canvas.Item {
         });
   }
 
-  /** Shows a form with the words, on which there is room for what of a letter is outside the box. */
+  /**
+   * Shows a form with the words, on which there is room for what of a letter is outside the box.
+   */
   private void stamp(Side side, double bx, double by) {
     double edge = style.size();
     double high = tall + 2 * edge;

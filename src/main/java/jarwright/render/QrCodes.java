@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
 import java.util.concurrent.ForkJoinPool;
 
 /**
@@ -21,9 +20,6 @@ final class QrCodes {
   private static final int QUIET = 4;
   private static final double LEAST_MODULE = 0.42;
   private static final double DOT = 25.4 / 300;
-
-  /** Not the pool itself: where it has one thread the JDK would begin a thread for each code. */
-  private static final Executor OTHERS = ForkJoinPool.commonPool()::execute;
 
   private final Map<String, CompletableFuture<Integer>> masks = new HashMap<>();
 
@@ -54,8 +50,7 @@ final class QrCodes {
     Room room = new Room(Units.mm(side), least, bend);
     QrSymbol symbol = choose(element, texts, room);
     int modules = symbol.modules();
-    return new QrPicture(
-        image(symbol, group), modules, room.module(modules), x, y, side, alt);
+    return new QrPicture(image(symbol, group), modules, room.module(modules), x, y, side, alt);
   }
 
   /**
@@ -118,10 +113,17 @@ final class QrCodes {
     String alike = group + ":" + symbol.mode() + ":" + symbol.text().length();
     CompletableFuture<Integer> mask = group.isEmpty() ? null : masks.get(alike);
     if (mask != null) {
-      return mask.thenApplyAsync(m -> QrPicture.image(symbol.encode(m).getMatrix()), OTHERS);
+      return mask.thenApplyAsync(
+          m -> QrPicture.image(symbol.encode(m).getMatrix()), QrCodes::elsewhere);
     }
-    CompletableFuture<QRCode> first = CompletableFuture.supplyAsync(symbol::encode, OTHERS);
+    CompletableFuture<QRCode> first =
+        CompletableFuture.supplyAsync(symbol::encode, QrCodes::elsewhere);
     masks.put(alike, first.thenApply(QRCode::getMaskPattern));
     return first.thenApply(code -> QrPicture.image(code.getMatrix()));
+  }
+
+  /** Not the pool itself: where it has one thread the JDK would begin a thread for each code. */
+  private static void elsewhere(Runnable code) {
+    ForkJoinPool.commonPool().execute(code);
   }
 }

@@ -16,8 +16,7 @@ final class Steps {
     Style style = outer.read(element);
     Step.Look look = new Step.Look(box, numbered, spine, gap);
     element.done();
-    Tags.Later list =
-        new Tags.Later("L", made -> made.numbering(numbered ? "Decimal" : "None"));
+    Tags.Later list = new Tags.Later("L", made -> made.numbering(numbered ? "Decimal" : "None"));
     Step waiting = null;
     for (Element child = blocks.markup().child(element);
         child != null;

@@ -90,9 +90,9 @@ class PlacedTextTest {
 
   @Test
   void aNamedTextIsShownAgainAtTheSamePlaceOfItsLabel() {
-    String text = " x=\"5\" y=\"4\" w=\"30\" h=\"10\" size=\"14\" min=\"6\">Plums, in halves</text>";
-    List<Glyphs.Run> again =
-        Glyphs.of(twoLabels("<text name=\"a\"" + text, "<text name=\"a\"/>"));
+    String text =
+        " x=\"5\" y=\"4\" w=\"30\" h=\"10\" size=\"14\" min=\"6\">Plums, in halves</text>";
+    List<Glyphs.Run> again = Glyphs.of(twoLabels("<text name=\"a\"" + text, "<text name=\"a\"/>"));
     List<Glyphs.Run> twice = Glyphs.of(twoLabels("<text" + text, "<text" + text));
     assertEquals("Plums, in halvesPlums, in halves", words(again));
     assertEquals(twice.size(), again.size());
