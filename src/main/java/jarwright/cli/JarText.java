@@ -73,7 +73,9 @@ final class JarText {
     }
     Map<String, List<String>> found = new LinkedHashMap<>();
     jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> rule(id, found));
-    found.forEach((what, told) -> reasons.add((what + " Rule " + String.join("; rule ", told) + ".").strip()));
+    found.forEach(
+        (what, told) ->
+            reasons.add((what + " Rule " + String.join("; rule ", told) + ".").strip()));
     if (reasons.isEmpty() && standing instanceof Standing.ToThrowAway) {
       reasons.add("It was found spoiled, or turned up again after it had been given up.");
     }

@@ -118,8 +118,7 @@ final class ScanText {
 
   /** Where the label and the ledger do not say the same. */
   private Optional<String> differs(SeenCode code, Jar jar) {
-    boolean isOwn =
-        code.useBy().equals(jar.facts().useBy()) || code.useBy().equals(jar.eatBy(now));
+    boolean isOwn = code.useBy().equals(jar.facts().useBy()) || code.useBy().equals(jar.eatBy(now));
     if (code.useBy().isPresent() && !isOwn) {
       return Optional.of(
           "the label says use by " + code.useBy().get() + ": it is not of the batch as recorded");

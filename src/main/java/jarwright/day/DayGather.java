@@ -63,8 +63,7 @@ final class DayGather {
             .fold(
                 jars -> batch.produce().map(this::amount),
                 mass -> Optional.of(mass.text(style, Rounding.NEAREST)));
-    amount.ifPresent(
-        a -> add(productName.apply(batch.product()), a, batch.plan().notes().from()));
+    amount.ifPresent(a -> add(productName.apply(batch.product()), a, batch.plan().notes().from()));
   }
 
   private String amount(ProduceRange range) {

@@ -17,8 +17,8 @@ public record PlannedLoad(
   private static final int RECAN_HOURS = 24;
 
   /**
-   * @param processed when the clock has run out: the hours for canning again count from there, as in
-   *     the verdict on a jar
+   * @param processed when the clock has run out: the hours for canning again count from there, as
+   *     in the verdict on a jar
    */
   static PlannedLoad of(CannerLoad load, int canner, ZonedDateTime processed, ZonedDateTime out) {
     return new PlannedLoad(

@@ -66,7 +66,6 @@ final class ProductFinder {
 
   /** The products that share the most words with what was asked for, the plainest first. */
   private List<String> near(String word) throws Refused {
-    return new ProductSearch(tables.products())
-        .find(word).stream().map(Product::id).toList();
+    return new ProductSearch(tables.products()).find(word).stream().map(Product::id).toList();
   }
 }

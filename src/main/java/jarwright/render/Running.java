@@ -16,7 +16,8 @@ final class Running {
     gap = element.mm("gap", 3);
     Style style = outer.sized(Math.max(Element.LEAST_SIZE, outer.size() * 0.8)).read(element);
     element.done();
-    boolean again = (!on.equals("others") && first != null) || (!on.equals("first") && others != null);
+    boolean again =
+        (!on.equals("others") && first != null) || (!on.equals("first") && others != null);
     if (tooLate || again) {
       throw element.fault("<" + element + "> stands once for a side, before the <body>");
     }

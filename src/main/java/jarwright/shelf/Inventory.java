@@ -32,10 +32,7 @@ final class Inventory {
 
   /** What makes jars of a lot share a line; planned ones have no urgency. */
   private record Key(
-      ShelfPlace place,
-      LotCode lot,
-      Optional<Urgency> urgency,
-      Optional<OffsetDateTime> recanBy)
+      ShelfPlace place, LotCode lot, Optional<Urgency> urgency, Optional<OffsetDateTime> recanBy)
       implements Comparable<Key> {
     private static final Comparator<Key> ORDER =
         Comparator.comparing(Key::place)

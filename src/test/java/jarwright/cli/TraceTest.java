@@ -114,8 +114,7 @@ class TraceTest {
 
   @Test
   void aLostJarOfASpoiledLotIsNotForgotten() throws Exception {
-    house.write(
-        "count.csv", "lot,shelf,jars,counted,found\n260824A-T,cellar B3,04..13,9,4..12\n");
+    house.write("count.csv", "lot,shelf,jars,counted,found\n260824A-T,cellar B3,04..13,9,4..12\n");
     run("count", "count.csv", "--apply");
     String shown = run("trace", "260824A-T/04", "--spoiled", "mould");
     assertTrue(shown.contains("NOT FOUND, and in doubt too"), shown);

@@ -138,7 +138,8 @@ class DayPlannerTest {
     assertEquals(Days.DATE.plusDays(1), last.out().toLocalDate());
     assertTrue(notices(day).contains(Notice.Kind.OVER_MIDNIGHT));
     assertEquals(Duration.ofHours(12), Duration.between(last.out(), last.testFrom()));
-    // AIB 539 (2015) Guide 1: within 24 hours, counted as for the verdict, from the end of the clock:
+    // AIB 539 (2015) Guide 1: within 24 hours, counted as for the verdict, from the end of the
+    // clock:
     // 5 minutes of rest and the lifting out lie between.
     Task process =
         day.tasks().stream()

@@ -114,7 +114,8 @@ class ShelfPrintTest {
   void whatMustNotBeEatenIsNotAmongWhatIsToBeUsedFirst() throws IOException {
     String words =
         String.join("", pages(ManyJars.inventory(ManyJars.everyUrgency(), "en", PaperSize.LETTER)));
-    String due = words.substring(words.indexOf("See to these first"), words.indexOf("Jars due each month"));
+    String due =
+        words.substring(words.indexOf("See to these first"), words.indexOf("Jars due each month"));
     // The jar in the refrigerator, nineteen jars in doubt; not the jam from an old list.
     assertTrue(!due.contains("Jam") && words.contains("process not known"), due);
     assertTrue(due.contains("Refrigerator") && due.contains("look before eating"), due);
