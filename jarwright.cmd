@@ -23,6 +23,7 @@ rem The first compiler tier and the serial collector start fastest, and a run la
 rem A small heap that grows takes a third less memory than the JDK's own, and no more time.
 set "flags=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms64m -Xmn32m -Xmx512m -Xshare:auto -Xlog:disable -Xlog:all=error:stderr"
 if defined JARWRIGHT_JAVA_OPTS if not "%JARWRIGHT_JAVA_OPTS:-XX:+Use=%"=="%JARWRIGHT_JAVA_OPTS%" set "flags=%flags:-XX:+UseSerialGC =%"
+if defined JARWRIGHT_JAVA_OPTS if not "%JARWRIGHT_JAVA_OPTS:-Xmx=%"=="%JARWRIGHT_JAVA_OPTS%" set "flags=%flags:-Xms64m -Xmn32m -Xmx512m =%"
 
 call :look
 if defined ready goto run
