@@ -204,6 +204,20 @@ class KitTest {
     assertTrue(told().contains("nowhere: there is no such folder of templates"), told());
   }
 
+  /** The first plan's kit is on the disk by then, beside its place. */
+  @Test
+  void takesTheFirstKitAwayAgainWhereTheSecondCannotBePrinted() throws IOException {
+    Files.createDirectory(folder.resolve("mine"));
+    Files.writeString(
+        folder.resolve("mine/labels.ftl"),
+        "<sheet><section><body><#if labels?size != 23><parra/></#if></body></section></sheet>");
+    String first = sample("plum-day.yaml");
+    assertEquals(0, run("kit", first, "-o", "kit", "--templates", "mine"), told());
+    assertEquals(1, run("kit", first, sample("bean-day.yaml"), "--templates", "mine"));
+    assertTrue(told().contains("labels.ftl:1: <parra> may not stand in <body>"), told());
+    assertFalse(Files.exists(folder.resolve("print")), told());
+  }
+
   @Test
   void printsInTheLanguageAskedFor() throws IOException {
     assertEquals(0, run("kit", sample("plum-day.yaml"), "-o", "kit", "--language", "es"), told());
