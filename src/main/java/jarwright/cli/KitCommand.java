@@ -93,7 +93,7 @@ final class KitCommand implements Command {
         Meanwhile.start(
             () -> {
               rest.day();
-              rest.labels(call.pantry());
+              rest.labels(call.pantry(), pantry);
               rest.shelf(pantry);
               rest.records();
               return rest.files();

@@ -108,22 +108,35 @@ final class KitSheets {
   }
 
   /**
+   * Labels for the jars that are to be filled or stand on a shelf; none where no such jar is left.
+   *
    * @param household its folder, which may have label stocks of its own
+   * @param pantry with the kit's lots registered: what came out unfit gets no label again
    */
-  void labels(Path household) throws IOException, Refused {
+  void labels(Path household, Pantry pantry) throws IOException, Refused {
     Kitchen kitchen = run.plan().kitchen();
     List<JarLabel> labels = new ArrayList<>();
     for (Batch batch : run.batches()) {
       JarLabel first =
           JarLabel.of(
               run.record(batch), names.of(batch.product()), kitchen.units(), kitchen.link(), words);
-      labels.addAll(first.upTo(batch.jars()));
+      first.upTo(batch.jars()).stream()
+          .filter(l -> pantry.jar(l.jar()).filter(KitSheets::isForShelf).isPresent())
+          .forEach(labels::add);
+    }
+    if (labels.isEmpty()) {
+      return;
     }
     LabelStock stock = LabelStocks.read(household).forKitchen(kitchen);
     Registration registration = LabelsSheet.registration(kitchen);
     pdf(
         "labels.pdf",
         LabelsSheet.of(labels, stock, registration, LabelsSheet.Use.USUAL, words, made));
+  }
+
+  private static boolean isForShelf(Jar jar) {
+    boolean stands = jar.standing() instanceof Standing.OnShelf && jar.doubt().isEmpty();
+    return stands || jar.standing() instanceof Standing.Planned;
   }
 
   /**

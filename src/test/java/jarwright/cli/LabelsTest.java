@@ -101,6 +101,15 @@ class LabelsTest {
   }
 
   @Test
+  void aKitMadeAgainPrintsNoLabelForWhatCameOutUnfit() throws Exception {
+    sealTomatoes(" --half-lost 8 --unsealed 9");
+    assertEquals(0, run("kit plan.yaml -o again"), house.told());
+    String labels = house.pdf("again/labels.pdf");
+    assertTrue(labels.contains("260824B-R/07") && labels.contains("260824A-T/14"), labels);
+    assertFalse(labels.contains("260824B-R/08") || labels.contains("260824B-R/09"), labels);
+  }
+
+  @Test
   void aJarInDoubtGetsNoLabel() throws Exception {
     sealTomatoes("");
     Entry spoiled =
