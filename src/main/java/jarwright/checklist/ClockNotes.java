@@ -3,8 +3,8 @@ package jarwright.checklist;
 import jarwright.batch.Batch;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
+import jarwright.process.AltitudeBand;
 import jarwright.process.TableRow;
-import jarwright.quantity.Altitude;
 import jarwright.quantity.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +13,6 @@ import java.util.stream.Collectors;
 
 /** What has to be said about where the time on a sheet comes from. */
 final class ClockNotes {
-  /** Above it one state service prints longer boiling times than the guide. */
-  private static final Altitude DISPUTED_ABOVE = Altitude.feet(8_000);
-
   private ClockNotes() {}
 
   static List<String> of(Batch batch, Wording words) {
@@ -37,8 +34,8 @@ final class ClockNotes {
           others.stream().map(r -> pair(r, words, style)).collect(Collectors.joining("; "));
       notes.add(words.text("note.offered", Map.of("pairs", pairs)));
     }
-    if (!batch.process().isPressure() && batch.kitchen().altitude().compareTo(DISPUTED_ABOVE) > 0) {
-      notes.add(words.text("note.high", Map.of("altitude", DISPUTED_ABOVE.text(style))));
+    if (!batch.process().isPressure() && batch.kitchen().altitude().compareTo(AltitudeBand.DISPUTED_ABOVE) > 0) {
+      notes.add(words.text("note.high", Map.of("altitude", AltitudeBand.DISPUTED_ABOVE.text(style))));
     }
     return List.copyOf(notes);
   }

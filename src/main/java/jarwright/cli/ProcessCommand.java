@@ -10,6 +10,7 @@ import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Refused;
 import jarwright.process.JarSize;
+import jarwright.process.AltitudeBand;
 import jarwright.process.Method;
 import jarwright.process.Pack;
 import jarwright.process.ProcessBook;
@@ -40,9 +41,6 @@ final class ProcessCommand implements Command {
   private static final String ALL = "all";
   private static final List<String> FORMATS = List.of("text", "csv", "json");
   private static final int MOST_TABLES = 6;
-
-  /** Above this one state service prints longer boiling-water times than the guide. */
-  private static final int ASK_ABOVE_FEET = 8_000;
 
   @Override
   public String name() {
@@ -205,10 +203,12 @@ final class ProcessCommand implements Command {
     }
     if (altitude.isPresent() && !listed) {
       call.out().println("* your altitude, " + altitude.get().text(Style.english(Units.BOTH)));
-      if (altitude.get().feetRoundedUp() > ASK_ABOVE_FEET) {
+      if (altitude.get().compareTo(AltitudeBand.DISPUTED_ABOVE) > 0) {
         call.out()
             .println(
-                "Above 8,000 ft no dial-gauge pressure is tested, and one state service boils longer"
+                "Above "
+                    + AltitudeBand.DISPUTED_ABOVE.text(Style.english(Units.US))
+                    + " no dial-gauge pressure is tested, and one state service boils longer"
                     + " than the guide: ask yours.");
       }
     }
