@@ -1,6 +1,5 @@
 package jarwright.files;
 
-import jarwright.lot.LotCode;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.PantryFold;
@@ -17,7 +16,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVParser;
@@ -107,23 +105,6 @@ public final class Ledger {
   public List<LedgerEvent> events() throws IOException, Refused {
     List<LedgerEvent> events = new ArrayList<>();
     each(events::add);
-    return events;
-  }
-
-  /** The events of the given lots, in order, and those that take them back. */
-  public List<LedgerEvent> eventsOf(Set<LotCode> lots) throws IOException, Refused {
-    List<LedgerEvent> events = new ArrayList<>();
-    Set<Long> numbers = new java.util.HashSet<>();
-    each(
-        event -> {
-          boolean undoes =
-              event.what() instanceof jarwright.pantry.Undone undo
-                  && numbers.contains(undo.event());
-          if (undoes || event.lot().filter(lots::contains).isPresent()) {
-            events.add(event);
-            numbers.add(event.number());
-          }
-        });
     return events;
   }
 

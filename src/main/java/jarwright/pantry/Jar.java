@@ -31,10 +31,6 @@ public record Jar(
     return new Jar(id, facts, standing, outcome, next);
   }
 
-  Jar with(LotFacts next) {
-    return new Jar(id, next, standing, outcome, doubt);
-  }
-
   /** Whether the jar came out of a sound load sealed, or came from an old list. */
   public boolean mayStandOnShelf() {
     return outcome.map(Outcome::shelved).orElse(!facts.madeHere());

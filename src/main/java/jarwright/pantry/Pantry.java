@@ -2,7 +2,6 @@ package jarwright.pantry;
 
 import jarwright.lot.JarId;
 import jarwright.lot.LotCode;
-import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -60,13 +59,6 @@ public final class Pantry {
     Map<Standing.Kind, Integer> counts = new EnumMap<>(Standing.Kind.class);
     jars().forEach(j -> counts.merge(j.standing().kind(), 1, Integer::sum));
     return counts;
-  }
-
-  /** A name for that day's next batch; empty where all letters are used. */
-  public Optional<LotCode> nextLot(LocalDate packed) {
-    LotCode first = new LotCode(packed, 'A');
-    LotCode last = lots.floorKey(new LotCode(packed, 'Z'));
-    return last == null || last.compareTo(first) < 0 ? Optional.of(first) : last.next();
   }
 
   /** What was odd in the ledger. */

@@ -47,11 +47,6 @@ public record TimeSpan(Fraction shortest, Fraction longest, Unit unit) {
     }
   }
 
-  /** The longest time in whole minutes, rounded up. */
-  public int longestMinutes() {
-    return longest.times(unit.inBase()).dividedBy(Unit.MIN.inBase()).ceiling().intValueExact();
-  }
-
   String text(Style style) {
     boolean one = longest.compareTo(Fraction.ONE) <= 0 && unit.spellings().size() > 1;
     String word = unit.spellings().get(one ? 1 : 0);

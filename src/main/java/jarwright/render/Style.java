@@ -41,10 +41,6 @@ record Style(
     return new Style(shop, bold, size, leading, tone, newAlign, hyphenate);
   }
 
-  Style toned(Tone newTone) {
-    return new Style(shop, bold, size, leading, newTone, align, hyphenate);
-  }
-
   /** This style as changed by the attributes {@code size, b, ink, align, leading, hyphenate}. */
   Style read(Element element) {
     double newLeading = element.number("leading", leading);

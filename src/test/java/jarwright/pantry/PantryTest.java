@@ -255,14 +255,6 @@ class PantryTest {
   }
 
   @Test
-  void theNextLotOfADayIsTheNextLetter() {
-    assertEquals(new LotCode(DAY, 'B'), after().nextLot(DAY).orElseThrow());
-    assertEquals(new LotCode(DAY.plusDays(1), 'A'), after().nextLot(DAY.plusDays(1)).orElseThrow());
-    ledger.add(entry(new LotCode(DAY, 'Z'), "", planned("plums-halved-or-whole", 1)));
-    assertEquals(Optional.empty(), after().nextLot(DAY));
-  }
-
-  @Test
   void anOldJarIsUnvouchedAndItsLotIsNeverReplaced() {
     LotCode old = new LotCode(DAY.minusYears(1), 'A');
     LotFacts known =

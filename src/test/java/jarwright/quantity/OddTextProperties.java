@@ -31,7 +31,6 @@ class OddTextProperties {
           },
           text -> {
             MeasuredText measured = MeasuredText.parse(text);
-            measured.times().forEach(TimeSpan::longestMinutes);
             measured.text(BOTH, Map.of());
           });
 
