@@ -64,11 +64,7 @@ final class CountCommand implements Command {
     call.out().print(text.of());
     if (!events.isEmpty()) {
       call.tell(
-          "recorded as "
-              + Events.numbers(events)
-              + "; jarwright undo "
-              + Events.range(events)
-              + " takes it back");
+          Events.recorded(events));
     } else if (recordable) {
       call.tell("nothing was recorded; --apply records it");
     }

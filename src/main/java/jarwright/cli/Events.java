@@ -16,15 +16,20 @@ import java.util.Optional;
 final class Events {
   private Events() {}
 
-  /** {@code event 3} or {@code events 3 to 5}; they were written together. */
-  static String numbers(List<LedgerEvent> events) {
+  /** Under which numbers they were written together, and how to take them back. */
+  static String recorded(List<LedgerEvent> events) {
+    return "recorded as " + numbers(events) + "; jarwright undo " + range(events) + " takes it back";
+  }
+
+  /** {@code event 3} or {@code events 3 to 5}. */
+  private static String numbers(List<LedgerEvent> events) {
     long first = events.get(0).number();
     long last = events.get(events.size() - 1).number();
     return first == last ? "event " + first : "events " + first + " to " + last;
   }
 
   /** {@code 3} or {@code 3..5}. */
-  static String range(List<LedgerEvent> events) {
+  private static String range(List<LedgerEvent> events) {
     long first = events.get(0).number();
     long last = events.get(events.size() - 1).number();
     return first == last ? String.valueOf(first) : first + ".." + last;

@@ -78,11 +78,7 @@ final class ImportCommand implements Command {
     print(call, placed);
     if (!events.isEmpty()) {
       call.tell(
-          "recorded as "
-              + Events.numbers(events)
-              + "; jarwright undo "
-              + Events.range(events)
-              + " takes it back");
+          Events.recorded(events));
     }
   }
 

@@ -97,7 +97,7 @@ final class MoveCommand implements Command {
               return entries(steps, books);
             });
     said.forEach(call.out()::println);
-    call.tell("recorded as " + Events.numbers(events));
+    call.tell(Events.recorded(events));
   }
 
   private static Optional<LotCode> into(Call call) throws Refused {

@@ -88,11 +88,7 @@ final class SealCommand implements Command {
     }
     call.out().println(Help.CAUTION);
     call.tell(
-        "recorded as "
-            + Events.numbers(events)
-            + "; jarwright undo "
-            + Events.range(events)
-            + " takes it back");
+        Events.recorded(events));
   }
 
   private static boolean asks(Call call) {

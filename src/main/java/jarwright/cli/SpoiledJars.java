@@ -59,11 +59,7 @@ final class SpoiledJars {
                 .spoiled(lot, numbers.get(), what));
     call.out().println(Help.CAUTION);
     call.tell(
-        "recorded as "
-            + Events.numbers(events)
-            + "; jarwright undo "
-            + Events.range(events)
-            + " takes it back");
+        Events.recorded(events));
   }
 
   private static void refuse(List<Jar> jars, List<LedgerEvent> before) throws Refused {
@@ -114,6 +110,6 @@ final class SpoiledJars {
               List<JarId> ids = new ArrayList<>(jars.stream().map(Jar::id).toList());
               return Entry.forJars(books.now(), ids, step, books.by());
             });
-    call.tell("recorded as " + Events.numbers(events));
+    call.tell(Events.recorded(events));
   }
 }

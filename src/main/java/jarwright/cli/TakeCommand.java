@@ -97,7 +97,7 @@ final class TakeCommand implements Command {
                             + " came from an old list: nobody can vouch for how"
                             + " it was processed."));
     call.out().println(words.caution());
-    call.tell("recorded as " + Events.numbers(events));
+    call.tell(Events.recorded(events));
   }
 
   private static List<Entry> entries(

@@ -86,6 +86,6 @@ final class TossCommand implements Command {
                         + ": thrown away, "
                         + why));
     call.out().println(words.spoiled());
-    call.tell("recorded as " + Events.numbers(events));
+    call.tell(Events.recorded(events));
   }
 }

@@ -69,7 +69,7 @@ final class UndoCommand implements Command {
             });
     VerdictText words = new VerdictText(Units.BOTH);
     taken.forEach(e -> call.out().println("taken back: " + Events.line(e, words)));
-    call.tell("recorded as " + Events.numbers(events));
+    call.tell(Events.recorded(events));
   }
 
   /** The last first: what builds on an event is taken back before it. */
