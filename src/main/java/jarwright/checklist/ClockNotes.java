@@ -34,8 +34,10 @@ final class ClockNotes {
           others.stream().map(r -> pair(r, words, style)).collect(Collectors.joining("; "));
       notes.add(words.text("note.offered", Map.of("pairs", pairs)));
     }
-    if (!batch.process().isPressure() && batch.kitchen().altitude().compareTo(AltitudeBand.DISPUTED_ABOVE) > 0) {
-      notes.add(words.text("note.high", Map.of("altitude", AltitudeBand.DISPUTED_ABOVE.text(style))));
+    if (!batch.process().isPressure()
+        && batch.kitchen().altitude().compareTo(AltitudeBand.DISPUTED_ABOVE) > 0) {
+      notes.add(
+          words.text("note.high", Map.of("altitude", AltitudeBand.DISPUTED_ABOVE.text(style))));
     }
     return List.copyOf(notes);
   }

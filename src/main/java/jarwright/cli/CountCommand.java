@@ -63,8 +63,7 @@ final class CountCommand implements Command {
     }
     call.out().print(text.of());
     if (!events.isEmpty()) {
-      call.tell(
-          Events.recorded(events));
+      call.tell(Events.recorded(events));
     } else if (recordable) {
       call.tell("nothing was recorded; --apply records it");
     }

@@ -18,7 +18,11 @@ final class Events {
 
   /** Under which numbers they were written together, and how to take them back. */
   static String recorded(List<LedgerEvent> events) {
-    return "recorded as " + numbers(events) + "; jarwright undo " + range(events) + " takes it back";
+    return "recorded as "
+        + numbers(events)
+        + "; jarwright undo "
+        + range(events)
+        + " takes it back";
   }
 
   /** {@code event 3} or {@code events 3 to 5}. */

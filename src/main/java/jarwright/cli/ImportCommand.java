@@ -77,8 +77,7 @@ final class ImportCommand implements Command {
             });
     print(call, placed);
     if (!events.isEmpty()) {
-      call.tell(
-          Events.recorded(events));
+      call.tell(Events.recorded(events));
     }
   }
 

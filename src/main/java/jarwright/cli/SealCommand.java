@@ -87,8 +87,7 @@ final class SealCommand implements Command {
       call.out().print(text);
     }
     call.out().println(Help.CAUTION);
-    call.tell(
-        Events.recorded(events));
+    call.tell(Events.recorded(events));
   }
 
   private static boolean asks(Call call) {

@@ -58,8 +58,7 @@ final class SpoiledJars {
             new TraceText(books, Pantry.of(books.events()), List.of())
                 .spoiled(lot, numbers.get(), what));
     call.out().println(Help.CAUTION);
-    call.tell(
-        Events.recorded(events));
+    call.tell(Events.recorded(events));
   }
 
   private static void refuse(List<Jar> jars, List<LedgerEvent> before) throws Refused {
