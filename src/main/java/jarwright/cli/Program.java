@@ -130,7 +130,7 @@ final class Program {
   }
 
   /** What came in may hold characters that a terminal takes for orders. */
-  private static String plain(String message) {
+  static String plain(String message) {
     return message.replaceAll("[\\p{Cntrl}&&[^\\n]]+", " ");
   }
 

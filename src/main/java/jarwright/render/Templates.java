@@ -3,7 +3,6 @@ package jarwright.render;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.cache.ConditionalTemplateConfigurationFactory;
 import freemarker.cache.FileNameGlobMatcher;
-import freemarker.cache.FileTemplateLoader;
 import freemarker.cache.MultiTemplateLoader;
 import freemarker.cache.TemplateConfigurationFactory;
 import freemarker.cache.TemplateLoader;
@@ -184,7 +183,6 @@ final class Templates {
     if (!Files.isDirectory(folder)) {
       throw new TemplateFault(folder.toString(), 0, 0, "there is no such folder of templates");
     }
-    return new MultiTemplateLoader(
-        new TemplateLoader[] {new FileTemplateLoader(folder.toFile()), packed});
+    return new MultiTemplateLoader(new TemplateLoader[] {new OwnTemplates(folder), packed});
   }
 }

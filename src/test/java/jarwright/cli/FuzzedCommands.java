@@ -4,7 +4,6 @@ import jarwright.batch.Batch;
 import jarwright.day.DayBook;
 import jarwright.files.DayTables;
 import jarwright.files.ProcessTables;
-import jarwright.problem.Problem;
 import jarwright.problem.Refused;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -74,7 +73,9 @@ public final class FuzzedCommands {
     } catch (Refused e) {
       check(
           Exit.REFUSED.status(),
-          e.problems().stream().map(Problem::text).collect(Collectors.joining("\n")));
+          e.problems().stream()
+              .map(p -> Program.plain(p.text()))
+              .collect(Collectors.joining("\n")));
     }
   }
 

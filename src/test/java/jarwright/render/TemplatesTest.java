@@ -106,6 +106,16 @@ class TemplatesTest {
   }
 
   @Test
+  void aTemplateLargerThanAnyIsTold() throws IOException {
+    String large = "<#-- -->".repeat(37_501);
+    String told = "t.html.ftl: the template is larger than 300 kB";
+    assertTrue(fault(large).startsWith(told), () -> fault(large));
+    Files.writeString(folder.resolve("large.ftl"), large);
+    assertTrue(fault("<#include \"large.ftl\">").contains("larger than 300 kB"));
+    assertEquals("", html(large.substring(8), Map.of()));
+  }
+
+  @Test
   void aMissingTemplateOrFolderIsTold() {
     Sheet sheet = Prints.sheet("none.ftl", Map.of(), PaperSize.A4);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
