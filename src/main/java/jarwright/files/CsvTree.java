@@ -192,16 +192,26 @@ final class CsvTree {
       while (at < text.length() && (text.charAt(at) == '\n' || text.charAt(at) == '\r')) {
         at++;
       }
-      boolean quoted = false;
       starts[0] = at;
-      for (int cell = 1; cell < starts.length && at < text.length(); at++) {
-        if (text.charAt(at) == '"') {
-          quoted = !quoted;
-        } else if (text.charAt(at) == separator && !quoted) {
-          starts[cell] = at + 1;
-          cell++;
-        }
+      for (int cell = 1; cell < starts.length; cell++) {
+        at = Math.min(end(text, at) + 1, text.length());
+        starts[cell] = at;
       }
+    }
+
+    /** Where the cell ends that begins there. A quote quotes only where a cell begins with it. */
+    private int end(String text, int start) {
+      int at = start;
+      if (at < text.length() && text.charAt(at) == '"') {
+        do {
+          int quote = text.indexOf('"', at + 1);
+          at = quote < 0 ? text.length() : quote + 1;
+        } while (at < text.length() && text.charAt(at) == '"');
+      }
+      while (at < text.length() && text.charAt(at) != separator && text.charAt(at) != '\n') {
+        at++;
+      }
+      return at;
     }
 
     private int size() {

@@ -62,6 +62,7 @@ class CorpusTest {
         "plan-csv~product,pack\\n~x,y,z\\n",
         "plan-csv~product,pack\\n~,",
         "plan-csv~product,pack\\n~\"",
+        "plan-csv~product,pack\\n~a\"b,c\\n",
         "outcome~lot,load\\n~x\\n",
         "outcome~lot,unsealed\\n260824A-T,~1 ",
         "label-stocks~~- id: x\\n",
