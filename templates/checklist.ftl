@@ -33,7 +33,7 @@
 <#assign loose = usual + {"whole": ["clock"]}>
 <#assign close = {"box": 5.8, "gap": 0.3, "leading": 1.25, "head": 6, "air": 0.7, "row": 8, "field": 8, "pad": 0.3,
   "under": 1.2, "ring": 25, "pot": 26, "keeps": true, "formula": 0, "band": 6, "doubt": 0.7, "title": 17, "louder": 1.5, "beside": true, "whole": ["clock"], "paired": false}>
-<#assign closest = close + {"box": 5.6, "gap": 0, "air": 0.5, "head": 5.6, "louder": 0.5, "field": 6.8, "row": 7.6, "band": 5.4, "pot": 24.6, "keeps": false, "whole": []}>
+<#assign closest = close + {"box": 5.6, "gap": 0, "air": 0.4, "head": 5.6, "louder": 0.5, "doubt": 0.5, "field": 6.4, "row": 7.6, "band": 5.4, "pot": 24.6, "keeps": false, "whole": []}>
 <#assign paired = closest + {"paired": true}>
 <#assign ways = [airy, usual, loose, close, closest, paired]>
 <#-- In mm. A section's sign stands out to the left by 1.3. -->
@@ -58,7 +58,7 @@
 
 <#-- One box for each jar, in rows that may go on to the next side. -->
 <#macro tally s keep>
-<#local row = 14, tick = set.box + 0.3>
+<#local row = 14, tick = set.box>
 <step box="0" figure="${s.figure.main}" also="${s.figure.also}" keep="${(s.jars gt row)?then("yes", keep)}">
   <para before="0" after="0.6"><@runs s.runs/></para>
   <#if s.jars lte row><columns widths="${s.jars * (tick + 1.2)} *" gap="2" valign="middle" around="0"><column><marks size="${tick}" gap="1.1" around="${set.air}" count="${s.jars}"/></column><column><@caution s.caution/></column></columns>
@@ -108,7 +108,7 @@
 <#macro pair a b n>
 <#local within = a.steps?size gte b.steps?size>
 <#if large><@part a n/><@part b n + 1/><@record b 4/><#else>
-<columns widths="* *" gap="5" around="0"><column><@part a n/></column><column><@part b n + 1/><#if within><@record b 2/></#if></column></columns>
+<columns widths="* *" gap="5" around="${set.air}"><column><@part a n/></column><column><@part b n + 1/><#if within><@record b 2/></#if></column></columns>
 <#if !within><@record b 4/></#if>
 </#if>
 </#macro>

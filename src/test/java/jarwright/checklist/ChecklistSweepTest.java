@@ -59,7 +59,8 @@ class ChecklistSweepTest {
   private static final Pattern ACID_IN_ALL =
       Pattern.compile("Set out (citric acid|bottled lemon juice|vinegar) " + AMOUNT);
   private static final Pattern HEADSPACE =
-      Pattern.compile("hold it behind the jar (.*?) (?:Slide|Wipe)");
+      Pattern.compile(
+          "Leave headspace (?:true size: hold it behind the jar )?(.*?) (?:Slide|Wipe)");
   private static final Pattern DEPTH = Pattern.compile("([0-9\u2044 ]*[0-9]) in ");
   private static final Pattern ONE_AMOUNT = Pattern.compile("([0-9/\u2044 ]+) (tsp|Tbsp|cup)");
 

@@ -3,25 +3,17 @@ package jarwright.checklist;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import jarwright.day.Figure;
 import jarwright.day.PlannedBatch;
 import jarwright.page.PaperSize;
-import jarwright.process.JarSize;
-import jarwright.process.Method;
-import jarwright.process.Pack;
-import jarwright.process.PrintedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A sheet for every product and method, read back and measured; lengths in mm. */
+/** A sheet for every product, method and pack, read back and measured; lengths in mm. */
 class EverySheetTest {
-  private static final int ALTITUDE = 1_400;
-  private static final double FILM = 10;
+  private static final double FILM = 8;
   private static final double HOLES = 20;
 
   /** A half of the thickest line that may stand on a margin. */
@@ -33,37 +25,12 @@ class EverySheetTest {
   /** Type that is no smaller than any element may set it. */
   private static final double SMALLEST = 6;
 
-  private static List<PlannedBatch> everyProductAndMethod() {
-    Map<String, PlannedBatch> all = new LinkedHashMap<>();
-    for (PrintedRow row : PrintedRow.all()) {
-      if (row.isTested() && row.from() <= ALTITUDE && ALTITUDE <= row.to()) {
-        all.computeIfAbsent(row.product() + " " + row.method(), key -> sheet(row));
-      }
-    }
-    return List.copyOf(all.values());
-  }
-
-  private static PlannedBatch sheet(PrintedRow row) {
-    Method method = Method.named(row.method()).orElseThrow();
-    PlannedBatch batch =
-        PlannedBatch.of(
-                row.product(),
-                method,
-                row.isFor("hot") ? Pack.HOT : Pack.RAW,
-                JarSize.named(row.jar()).orElseThrow())
-            .at(ALTITUDE + " ft")
-            .pressure(row.pressure());
-    return method == Method.BOILING_WATER
-        ? batch.water(new Figure("13-3/4 quarts", "13 L, 14.5\u00a0cm\u00a0deep"))
-        : batch;
-  }
-
   @ParameterizedTest
   @CsvSource({"0, false", "0, true", "1, false", "1, true"})
   void everySheetKeepsItsMarginsAndItsWordsApart(int paper, boolean large) {
     PaperSize size = PaperSize.NAMED.get(paper);
-    List<PlannedBatch> all = everyProductAndMethod();
-    assertTrue(all.size() > 200, "products and methods");
+    List<PlannedBatch> all = List.copyOf(AllBatches.named().values());
+    assertTrue(all.size() > 250, "products, methods and packs");
     List<PlannedBatch> measured = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
       if (i % STEP == 0) {

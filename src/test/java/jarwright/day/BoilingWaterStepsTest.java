@@ -29,7 +29,7 @@ class BoilingWaterStepsTest {
         - Lay out lifter, funnel, bubble tool, cloths, timer
         # Jars and lids
         - Half-fill the canner, rack in
-        - Heat the water to [140 °F (60 °C)] !Boiling cracks raw-packed jars.
+        - Heat water to [140 °F (60 °C)] !Boiling cracks raw-packed jars.
         - Wash jars in hot suds, rinse
         - Keep jars hot until filled !Hot food cracks a cold jar.
         - Ready lids as the maker says
@@ -45,7 +45,7 @@ class BoilingWaterStepsTest {
         - Fill the jars with raw plums, packing them firmly
         - Cover the plums with hot light syrup
         | Leave headspace [1/2 in (13 mm)]
-        - Slide the bubble tool round inside; top up !No metal: a knife can crack the jar.
+        - Slide the bubble tool round inside; top up !No metal: it cracks jars.
         - Wipe the rim with a clean damp cloth
         - Fit lid and band, fingertip-tight
         # Canner
@@ -64,7 +64,7 @@ class BoilingWaterStepsTest {
         ~ Take the lid off; wait [5 min]
         - Lift jars upright onto a towel
         - Stand 1 in (25 mm) apart
-        - Leave the bands alone !Tightening now breaks the seal.
+        - Leave the bands alone !Tightening breaks the seal.
         ~ Cool, no draught [12 to 24 h]
         # Next day
         - Take the bands off
@@ -100,7 +100,7 @@ class BoilingWaterStepsTest {
     assertEquals(
         List.of(
             "- Half-fill the canner, rack in",
-            "- Heat the water to [180 °F (82 °C)]",
+            "- Heat water to [180 °F (82 °C)]",
             "- Wash jars in hot suds, rinse",
             "~ Boil the empty jars upright, 1 in (25 mm) under water [10 min]",
             "- Keep them in it until filled",

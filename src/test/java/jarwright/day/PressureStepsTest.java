@@ -51,7 +51,7 @@ class PressureStepsTest {
             "- Open the lid away from you",
             "- Lift jars upright onto a towel",
             "- Stand 1 in (25 mm) apart",
-            "- Leave the bands alone !Tightening now breaks the seal.",
+            "- Leave the bands alone !Tightening breaks the seal.",
             "~ Cool, no draught [12 to 24 h]"),
         Outline.section("out", beans));
   }

@@ -25,7 +25,7 @@ class StrictMarkupTest {
   @Test
   void anUnknownElementIsToldWithThoseThatMayStandThere() {
     assertTold(
-        "t.ftl:2: <page> may not stand in <sheet>; there may be section, labels",
+        "t.ftl:2: <page> may not stand in <sheet>; there may be section, fit, labels",
         "<sheet>\n<page/></sheet>");
     assertBodyTold(
         "t.ftl:3: <para> may not stand in <steps>; there may be step",
@@ -102,7 +102,7 @@ class StrictMarkupTest {
     assertBodyTold(
         "t.ftl:3: <break> may stand in <body> only, not inside <panel>", "<panel><break/></panel>");
     assertTold("t.ftl:1: a <section> needs a <body>", "<sheet><section/></sheet>");
-    assertTold("t.ftl:1: a <sheet> needs at least one <section> or <labels>", "<sheet></sheet>");
+    assertTold("t.ftl:1: a <sheet> needs at least one <section>, <fit> or <labels>", "<sheet></sheet>");
     assertTold("t.ftl:1: a sheet begins with <sheet>, not with <page>", "<page/>");
   }
 
