@@ -102,7 +102,8 @@ class StrictMarkupTest {
     assertBodyTold(
         "t.ftl:3: <break> may stand in <body> only, not inside <panel>", "<panel><break/></panel>");
     assertTold("t.ftl:1: a <section> needs a <body>", "<sheet><section/></sheet>");
-    assertTold("t.ftl:1: a <sheet> needs at least one <section>, <fit> or <labels>", "<sheet></sheet>");
+    assertTold(
+        "t.ftl:1: a <sheet> needs at least one <section>, <fit> or <labels>", "<sheet></sheet>");
     assertTold("t.ftl:1: a sheet begins with <sheet>, not with <page>", "<page/>");
   }
 
