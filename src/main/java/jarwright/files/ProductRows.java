@@ -28,7 +28,7 @@ final class ProductRows {
           "lb_per_quart",
           "prep",
           "note");
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*+");
   private static final Pattern RANGE = Pattern.compile("([0-9.]+)(?:-([0-9.]+))?");
 
   /** Figures of products that are put up in pints only, which the quart columns cannot hold. */

@@ -44,7 +44,7 @@ public final class UntestedRows {
 
   private static Untested row(TableText.Row row) {
     for (String word : words(row)) {
-      if (!word.matches("[a-z0-9%]+( [a-z0-9%]+)*")) {
+      if (!word.matches("[a-z0-9%]+( [a-z0-9%]+)*+")) {
         throw new IllegalArgumentException("\"" + word + "\" is not small words with spaces");
       }
     }
