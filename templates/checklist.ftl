@@ -205,7 +205,7 @@
 
 <#macro formulaList f>
 <#local marks = f.lines?filter(l -> l.fixed)?has_content>
-<columns widths="${large?then(46, 30)} *" gap="1" around="${set.air}">
+<columns widths="${(body + set.louder) * 2.14} *" gap="1" around="${set.air}">
 <column><heading level="2" size="${body + set.louder}" before="0" after="0">${word("formula.title")}</heading></column>
 <column><para size="${small}" before="0" after="0">${f.made} ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para></column>
 </columns>
@@ -219,7 +219,7 @@
 </#macro>
 
 <#-- How many lines an ingredient takes in half the width, about. -->
-<#function rows l><#return ((l.ingredient?length + l.note?length * 0.9) / 27)?ceiling></#function>
+<#function rows l><#return ((l.ingredient?length + l.note?length * 0.9) / 29)?ceiling></#function>
 
 <#macro amounts lines>
 <#local longest = lines?map(l -> l.main?replace("[0-9]+/[0-9]+", "#", "r")?length * 1.15 + l.also?length)?max>

@@ -1,9 +1,11 @@
 package jarwright.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.files.LabelStocks;
 import jarwright.label.AlignmentSheet;
+import jarwright.page.LabelStock;
 import jarwright.page.Language;
 import jarwright.page.Registration;
 import jarwright.page.Sheet;
@@ -92,6 +94,23 @@ class EveryPrintOutTest {
     kit("shelf", "-o", "inventory.pdf", "--language", language);
     for (String file : List.of("year.pdf", "inventory.pdf")) {
       assertConforms(file, Files.readAllBytes(folder.resolve(file)));
+    }
+  }
+
+  /** Of jars that did not seal or are half empty: they are eaten cold. */
+  @ParameterizedTest
+  @MethodSource("languages")
+  void refrigeratorLabelsCanBeReadAloudAndKept(String language) throws Exception {
+    Household house = Household.withKit(folder);
+    String seal = "seal " + Household.TOMATOES + " --start 12:00 --end 12:45 --kept yes --acid yes";
+    String found = " --cloudy no --sealed all --half-lost 8 --unsealed 9";
+    assertEquals(0, house.run((seal + found).split(" ")), house.told());
+    for (LabelStock stock : LabelStocks.builtIn().all()) {
+      String file = "cold-" + stock.id() + ".pdf";
+      String labels = "labels " + Household.TOMATOES + "/08..09 -o " + file + " --stock " + stock.id();
+      assertEquals(0, house.run((labels + " --language " + language).split(" ")), house.told());
+      assertTrue(house.told().contains("2 for the refrigerator"), house.told());
+      assertConforms(file, Files.readAllBytes(house.file(file)));
     }
   }
 

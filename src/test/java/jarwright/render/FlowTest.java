@@ -8,6 +8,7 @@ import jarwright.page.DoesNotFit;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class FlowTest {
@@ -64,6 +65,44 @@ class FlowTest {
     String section = "<section><footer><page/>/<pages/></footer><body>a<break/>b</body></section>";
     List<String> pages = Prints.pages(Prints.pdf("<sheet>" + section + section + "</sheet>"));
     assertEquals(List.of("a\n1/2", "b\n2/2", "a\n1/2", "b\n2/2"), pages);
+  }
+
+  private static List<String> fit(String... bodies) {
+    String sections =
+        Stream.of(bodies)
+            .map(b -> "<section><footer><page/>/<pages/></footer><body>" + b + "</body></section>")
+            .collect(Collectors.joining());
+    return Prints.pages(Prints.pdf("<sheet><fit sides=\"2\">" + sections + "</fit></sheet>"));
+  }
+
+  @Test
+  void theFirstWayThatKeepsToTheSidesIsDrawnAndNoOther() {
+    assertEquals(List.of("a\n1/1"), fit("a", "b"));
+    assertEquals(List.of("b\n1/2", "b\n2/2"), fit("a<break/>a<break/>a", "b<break/>b", "c"));
+  }
+
+  @Test
+  void ifNoWayKeepsToTheSidesTheFirstOfTheShortestIsDrawn() {
+    List<String> pages =
+        fit("a<break/>a<break/>a<break/>a", "b<break/>b<break/>b", "c<break/>c<break/>c");
+    assertEquals(List.of("b\n1/3", "b\n2/3", "b\n3/3"), pages);
+  }
+
+  /** As measured, so drawn: a long text takes so many sides either way. */
+  @Test
+  void aWayIsMeasuredAsItIsDrawn() {
+    for (int lines = 60; lines < 130; lines++) {
+      int alone = section("<footer><page/></footer>", lines(lines, "line")).size();
+      List<String> pages = fit(lines(lines, "line"), lines(1, "short"));
+      assertEquals(alone <= 2 ? alone : 1, pages.size(), lines + " lines");
+    }
+  }
+
+  @Test
+  void theFirstSideMayHaveAHeaderOfItsOwn() {
+    String heads = "<header on=\"first\">one</header><header on=\"others\">more</header>";
+    assertEquals(List.of("one\na", "more\nb"), section(heads, "a<break/>b"));
+    assertEquals(List.of("one\na", "b"), section("<header on=\"first\">one</header>", "a<break/>b"));
   }
 
   @Test

@@ -1,0 +1,125 @@
+package jarwright.checklist;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import jarwright.day.PlannedBatch;
+import jarwright.page.PaperSize;
+import jarwright.page.Wording;
+import jarwright.render.WordBundle;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * A laminated sheet has two sides. Which checklists of all products, methods and packs need more is
+ * told here, so that a change which adds one is noticed, and one which takes one away too.
+ */
+class SideCountTest {
+  /** Every so many are printed, and all of those named here; the profile {@code sweep} takes all. */
+  private static final int STEP = Integer.getInteger("sweep.sheets", 8);
+
+  /** In both languages on both papers. */
+  private static final String LONG_WORK =
+      """
+      14-day-sweet-pickles boiling-water raw: four stretches of work over fourteen days
+      sweet-gherkin-pickles boiling-water raw: four days of salt water and syrup
+      quick-sweet-pickles boiling-water raw: with lime or without, and a long formula
+      quick-sweet-pickles boiling-water hot: with lime or without, and a long formula
+      bread-and-butter-pickles boiling-water hot: with lime or without, and a long formula
+      soups-with-seafood dial-gauge hot: each kind of seafood is made ready in its own way
+      soups-with-seafood weighted-gauge hot: each kind of seafood is made ready in its own way
+      beans-dry-tomato-or-molasses-sauce dial-gauge hot: three sauces to choose from
+      beans-dry-tomato-or-molasses-sauce weighted-gauge hot: three sauces to choose from
+      """;
+
+  /** A formula and long work, too much by a few lines on the shorter paper. */
+  private static final String LETTER =
+      """
+      chile-con-carne dial-gauge hot: soaks overnight, and a formula
+      chile-con-carne weighted-gauge hot: soaks overnight, and a formula
+      dill-pickles-fermented boiling-water raw: weeks of looking after it, and a formula
+      peach-apple-salsa boiling-water hot: three fruits, each made ready in its own way
+      tomato-salsa-paste-tomatoes boiling-water hot: eleven ingredients
+      """;
+
+  /** The same work takes more words. */
+  private static final String SPANISH_LETTER =
+      """
+      cantaloupe-pickles boiling-water hot: two days and a formula
+      cantaloupe-pickles-no-sugar-added boiling-water hot: two days and a formula
+      chile-con-carne dial-gauge hot: soaks overnight, and a formula
+      chile-con-carne weighted-gauge hot: soaks overnight, and a formula
+      country-western-ketchup boiling-water hot: a long formula
+      crab-king-dungeness dial-gauge hot: a boil and a bath, each with its acid and salt
+      crab-king-dungeness dial-gauge raw: a boil and a bath, each with its acid and salt
+      crab-king-dungeness weighted-gauge raw: a boil and a bath, each with its acid and salt
+      marinated-peppers boiling-water raw: two ways to peel, and a formula
+      peach-apple-salsa boiling-water hot: three fruits, each made ready in its own way
+      pickled-jalapeno-pepper-rings boiling-water hot: a night in lime, and a formula
+      pickled-three-bean-salad boiling-water hot: a night in the brine, and a formula
+      quick-fresh-pack-dill-pickles boiling-water raw: a night in brine, and a formula
+      soups dial-gauge hot: vegetables, beans and meat, each made ready in its own way
+      soups weighted-gauge hot: vegetables, beans and meat, each made ready in its own way
+      tomato-salsa-paste-tomatoes boiling-water hot: eleven ingredients
+      tomato-tomato-paste-salsa boiling-water hot: twelve ingredients
+      """;
+
+  private static final String SPANISH_A4 =
+      """
+      peach-apple-salsa boiling-water hot: three fruits, each made ready in its own way
+      tomato-salsa-paste-tomatoes boiling-water hot: eleven ingredients
+      tomato-tomato-paste-salsa boiling-water hot: twelve ingredients
+      """;
+
+  private static Set<String> names(String... lists) {
+    return Stream.of(lists)
+        .flatMap(String::lines)
+        .map(line -> line.substring(0, line.indexOf(':')))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static Set<String> longOnes(String language, PaperSize paper) {
+    boolean letter = paper.equals(PaperSize.LETTER);
+    if (language.equals("en")) {
+      return letter ? names(LONG_WORK, LETTER) : names(LONG_WORK);
+    }
+    return names(LONG_WORK, letter ? SPANISH_LETTER : SPANISH_A4);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en, letter", "en, a4", "es, letter", "es, a4"})
+  void noOtherChecklistTakesMoreThanTwoSides(String language, String name) throws IOException {
+    PaperSize paper = PaperSize.parse(name);
+    Wording words = WordBundle.load(language);
+    Set<String> expected = longOnes(language, paper);
+    Set<String> found = new TreeSet<>();
+    Map<String, PlannedBatch> all = AllBatches.named();
+    assertTrue(all.keySet().containsAll(expected), "a name that no batch has");
+    int at = 0;
+    for (Map.Entry<String, PlannedBatch> one : all.entrySet()) {
+      if (at++ % STEP == 0 || expected.contains(one.getKey())) {
+        int sides = sides(one.getValue(), paper, words);
+        assertTrue(sides >= 2 && sides <= 3, () -> one.getKey() + " takes " + sides);
+        if (sides > 2) {
+          found.add(one.getKey());
+        }
+      }
+    }
+    assertEquals(expected, found);
+  }
+
+  private static int sides(PlannedBatch batch, PaperSize paper, Wording words) throws IOException {
+    byte[] pdf = Printed.pdf(paper, false, List.of(Printed.view(batch, words)), words);
+    try (PDDocument document = Printed.read(pdf)) {
+      return document.getNumberOfPages();
+    }
+  }
+}
