@@ -97,9 +97,10 @@
 </columns>
 </#macro>
 
-<#-- Steps of a section, all or some; neither its first nor its last stands alone on a side if there is room. -->
+<#-- Steps of a section, all or some; neither its first nor its last stands alone on a side if there is room.
+     ends: whether the section ends with them. -->
 <#macro list s some=s.steps ends=true>
-<steps box="${set.box}" gap="${set.gap}" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=((one?index == 0 && set.keeps && some?size gt 1) || (one?index == some?size - 2 && ends))?then("yes", "no")/></#if></#list></steps>
+<steps box="${set.box}" gap="${set.gap}" around="0.2"><#list some as one><#if one.kind != "record"><@step s=one keep=((one?index == 0 && set.keeps && some?size gt 1) || (one?index == some?size - 2 && ends) || (one?index == some?size - 1 && !ends && set.keeps))?then("yes", "no")/></#if></#list></steps>
 </#macro>
 
 <#macro part s n><@head s n/><@list s/></#macro>

@@ -23,7 +23,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  * told here, so that a change which adds one is noticed, and one which takes one away too.
  */
 class SideCountTest {
-  /** Every so many are printed, and all of those named here; the profile {@code sweep} takes all. */
+  /**
+   * Every so many are printed, and all of those named here; the profile {@code sweep} takes all.
+   */
   private static final int STEP = Integer.getInteger("sweep.sheets", 8);
 
   /** In both languages on both papers. */

@@ -107,7 +107,8 @@ class EveryPrintOutTest {
     assertEquals(0, house.run((seal + found).split(" ")), house.told());
     for (LabelStock stock : LabelStocks.builtIn().all()) {
       String file = "cold-" + stock.id() + ".pdf";
-      String labels = "labels " + Household.TOMATOES + "/08..09 -o " + file + " --stock " + stock.id();
+      String labels =
+          "labels " + Household.TOMATOES + "/08..09 -o " + file + " --stock " + stock.id();
       assertEquals(0, house.run((labels + " --language " + language).split(" ")), house.told());
       assertTrue(house.told().contains("2 for the refrigerator"), house.told());
       assertConforms(file, Files.readAllBytes(house.file(file)));

@@ -102,7 +102,8 @@ class FlowTest {
   void theFirstSideMayHaveAHeaderOfItsOwn() {
     String heads = "<header on=\"first\">one</header><header on=\"others\">more</header>";
     assertEquals(List.of("one\na", "more\nb"), section(heads, "a<break/>b"));
-    assertEquals(List.of("one\na", "b"), section("<header on=\"first\">one</header>", "a<break/>b"));
+    assertEquals(
+        List.of("one\na", "b"), section("<header on=\"first\">one</header>", "a<break/>b"));
   }
 
   @Test
