@@ -11,7 +11,7 @@
 <#assign ruler = 15>
 <#-- Short enough for two columns on one side. -->
 <#macro brief tasks>
-<table columns="6.5 11.5 10 * 8.5 13" line="0.6" pad="0.65" around="0.5" size="9.5">
+<table columns="6.5 11.5 12 * 8.5 12" line="0.6" pad="0.65" around="0.5" size="9.5">
   <head><cell/><cell>${word("day.column.time")}</cell><cell>${word("day.column.load")}</cell><cell>${word("day.column.what")}</cell><cell>${word("day.column.min")}</cell><cell>${word("day.column.real")}</cell></head>
   <#list tasks as t><@newDay t/><row<#if t.process> tint="14%"</#if>><cell><box size="4.2" line="1"/></cell><cell>${t.start}</cell><cell>${t.load}</cell><cell><@task t/></cell><cell><@minutes t/></cell><cell/></row></#list>
 </table>
