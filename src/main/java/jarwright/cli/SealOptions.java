@@ -34,7 +34,8 @@ final class SealOptions {
           CommonOptions.withValue(null, "start", TIME, "of the clock, as 10:05; ? if not known"),
           CommonOptions.withValue(null, "last-start", TIME, "of the clock after a restart"),
           CommonOptions.withValue(null, "end", TIME, "of the full time"),
-          CommonOptions.withValue(null, "kept", BOX, "whether boil or pressure held throughout"),
+          CommonOptions.withValue(
+              null, "kept", BOX, "whether boil or pressure held from the last start on"),
           CommonOptions.withValue(null, "restarts", "N", "how often the time was begun again"),
           CommonOptions.withValue(null, "lowest-psi", "PSI", "lowest pressure seen"),
           CommonOptions.withValue(null, "vented", BOX, "the pressure canner, for its full time"),

@@ -92,14 +92,7 @@ final class SealQuestions {
       return;
     }
     ask("last-start", "When was it started the last time? " + TIME);
-    String first = cells.get("kept");
-    Ticked held = Ticked.parse(ask("kept", "Did the " + heat + " hold from that start on? " + BOX));
-    if (held == Ticked.NO) {
-      cells.put("restarts", "0");
-      cells.remove("last-start");
-    } else if (held == Ticked.YES) {
-      cells.put("kept", first);
-    }
+    ask("kept", "Did the " + heat + " hold from that start on? " + BOX);
   }
 
   private String ask(String column, String question) throws IOException, Refused {

@@ -24,11 +24,11 @@ import java.util.Optional;
  *
  * <p>Columns: {@code lot}; {@code load} (1 where left out); {@code jars} in the load (else those
  * planned); {@code date} (else the day of packing); {@code start}, {@code last-start} and {@code
- * end} of the clock; {@code kept} (boil or pressure); {@code lowest-psi}; {@code restarts}; {@code
- * cloudy} (the canner's water); {@code acid-in-every-jar}; {@code vented}; {@code unsealed}, {@code
- * some-lost}, {@code half-lost}, {@code unfilled} (jar numbers, or none); {@code note}; and for a
- * single jar {@code jar}, {@code sealed}, {@code liquid}. A lot left out is that of the row above.
- * A question mark says that nobody knows.
+ * end} of the clock; {@code kept} (boil or pressure, from the last start on); {@code lowest-psi};
+ * {@code restarts}; {@code cloudy} (the canner's water); {@code acid-in-every-jar}; {@code vented};
+ * {@code unsealed}, {@code some-lost}, {@code half-lost}, {@code unfilled} (jar numbers, or none);
+ * {@code note}; and for a single jar {@code jar}, {@code sealed}, {@code liquid}. A lot left out is
+ * that of the row above. A question mark says that nobody knows.
  */
 public final class OutcomeReader {
   /** All columns, in the order in which a sheet shows them. */

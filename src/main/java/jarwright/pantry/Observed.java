@@ -12,7 +12,7 @@ import java.util.Set;
  *
  * @param start when the clock was first started; empty where nobody wrote it down
  * @param lastStart when it was started the last time, where it had to be restarted
- * @param kept whether boil or pressure held; each loss is followed by a restart or it is a no
+ * @param kept whether boil or pressure held from the last start on
  * @param lowest pressure seen on the gauge; empty where not read
  * @param restarts how often boil or pressure was lost and the whole time started again
  * @param cloudy whether the canner's water was cloudy or coloured afterwards
@@ -62,15 +62,15 @@ public record Observed(
     } else if (fullRun().get().compareTo(needed) < 0) {
       found.add(Finding.MINUTES_SHORT);
     }
-    boolean startedAgain = restarts > 0;
     if (kept == Ticked.BLANK) {
       found.add(Finding.HEAT_NOT_RECORDED);
-    } else if (kept == Ticked.NO && !startedAgain) {
+    } else if (kept == Ticked.NO) {
       found.add(Finding.HEAT_LOST);
     }
     if (required.pressure().isPresent()) {
       GaugePressure least = required.pressure().get();
-      if (!startedAgain && lowest.filter(p -> p.compareTo(least) < 0).isPresent()) {
+      // After a restart nobody knows in which of the runs the gauge stood lowest.
+      if (restarts == 0 && lowest.filter(p -> p.compareTo(least) < 0).isPresent()) {
         found.add(Finding.PRESSURE_LOW);
       }
       add(found, vented, Finding.VENTING_SKIPPED, Finding.VENTING_NOT_RECORDED);

@@ -149,7 +149,7 @@ class SealVerdictsTest {
   void aRestartForAFullTimeIsAsGoodAsAnUnbrokenOne() throws Exception {
     Household house = Household.withKit(folder);
     String line =
-        Household.PLUMS + " --load 1 --start 11:50 --kept no --restarts 1 --last-start 12:00";
+        Household.PLUMS + " --load 1 --start 11:50 --kept yes --restarts 1 --last-start 12:00";
     assertEquals(0, house.run(typed(line + " --end 12:30" + CLEAR)), house.told());
     assertTrue(house.shown().contains("12:30, 30 min, begun again 1 time"), house.shown());
     assertTrue(house.shown().contains("jars 01..07: ONTO THE SHELF"), house.shown());

@@ -147,7 +147,7 @@ class OutcomeReaderTest {
     String text =
         "lot,start,last-start,end,kept,restarts,cloudy,unsealed,some-lost,half-lost\n"
             + PLUMS
-            + ",10:00,10:20,10:50,no,1,no,none,none,none\n";
+            + ",10:00,10:20,10:50,yes,1,no,none,none,none\n";
     assertEquals(30, read(text).get(0).seen().fullRun().orElseThrow().toMinutes());
     assertEquals(List.of("2:1: last-start: is missing"), problems(text.replace("10:20", "")));
   }

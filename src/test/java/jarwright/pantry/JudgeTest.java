@@ -170,11 +170,20 @@ class JudgeTest {
   @DisplayName("AIB 539 Guide 1: boil or pressure lost, the whole time starts again")
   void aFullRestartMakesItGood() {
     Observed again =
-        seen("kept=no", "restarts=1", "last-start=" + TEN, "start=" + TEN.minusHours(1));
+        seen("kept=yes", "restarts=1", "last-start=" + TEN, "start=" + TEN.minusHours(1));
     assertEquals(new Verdict.Shelf(), sealed(BOIL, again, 14).verdict());
     Observed dipped =
         seen("lowest=9 psi", "restarts=1", "last-start=" + TEN, "start=" + TEN.minusHours(1));
     assertEquals(new Verdict.Shelf(), sealed(PRESSURE, dipped, 14).verdict());
+  }
+
+  @Test
+  @DisplayName("AIB 539 Guide 1: boil or pressure lost again, the whole time starts once more")
+  void whatIsLostAfterTheLastRestartFailsTheLoad() {
+    Observed lost =
+        seen("kept=no", "restarts=1", "last-start=" + TEN, "start=" + TEN.minusHours(1));
+    assertEquals(List.of("heat-lost"), why(sealed(BOIL, lost, 1)));
+    assertEquals(List.of("heat-lost"), why(sealed(PRESSURE, lost, 1)));
   }
 
   @Test
