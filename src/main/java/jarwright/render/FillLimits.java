@@ -5,6 +5,7 @@ import freemarker.core.TemplateProcessingTracer;
 import jarwright.page.TemplateFault;
 import java.io.IOException;
 import java.io.Writer;
+import java.util.concurrent.atomic.AtomicLong;
 
 /**
  * Ends the filling of a household's own template that goes round without an end, or writes more
@@ -22,9 +23,17 @@ final class FillLimits extends Writer implements TemplateProcessingTracer {
   private int elements;
   private long written;
 
+  /** Seen by the thread that waits for the filling. */
+  private final AtomicLong progress = new AtomicLong();
+
   FillLimits(String template, Writer out) {
     this.template = template;
     this.out = out;
+  }
+
+  /** Grows as long as anything is done. */
+  long progress() {
+    return progress.get();
   }
 
   @Override
@@ -35,6 +44,7 @@ final class FillLimits extends Writer implements TemplateProcessingTracer {
       line = element.getBeginLine();
     }
     elements++;
+    progress.lazySet(elements + written);
     if (elements > MOST_ELEMENTS) {
       throw new TemplateFault(template, line, 0, "the template goes round here without an end");
     }
@@ -46,6 +56,7 @@ final class FillLimits extends Writer implements TemplateProcessingTracer {
   @Override
   public void write(char[] chars, int from, int length) throws IOException {
     written += length;
+    progress.lazySet(elements + written);
     if (written > MOST_CHARACTERS) {
       throw new TemplateFault(template, line, 0, "the template writes more than a sheet can hold");
     }

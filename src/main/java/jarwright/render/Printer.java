@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -24,7 +25,12 @@ public final class Printer {
    * @param ownTemplates a folder whose templates go before those of the same name in the jar
    */
   public Printer(Optional<Path> ownTemplates) {
-    this.templates = new Templates(ownTemplates);
+    this(ownTemplates, FillRun.PATIENCE);
+  }
+
+  /** The same with another patience, for those who cannot wait. */
+  Printer(Optional<Path> ownTemplates, Duration patience) {
+    this.templates = new Templates(ownTemplates, patience);
   }
 
   /**

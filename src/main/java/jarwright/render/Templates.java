@@ -28,6 +28,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -45,9 +46,14 @@ final class Templates {
   private Configuration configuration;
 
   private final Optional<Path> own;
+  private final Duration patience;
 
-  Templates(Optional<Path> own) {
+  /**
+   * @param patience with a household's own template that does nothing that could be counted
+   */
+  Templates(Optional<Path> own, Duration patience) {
     this.own = own;
+    this.patience = patience;
   }
 
   /** Writes the filled template. */
@@ -90,7 +96,7 @@ final class Templates {
     Environment environment = template.createProcessingEnvironment(view, limits);
     environment.setTemplateProcessingTracer(limits);
     watch.accept(environment);
-    environment.process();
+    new FillRun(limits, patience).process(template.getName(), environment);
   }
 
   /** Faults are told once, as faults; the library's own log must be off before it is first used. */

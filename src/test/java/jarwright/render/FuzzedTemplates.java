@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,7 @@ public final class FuzzedTemplates {
   private static final Map<String, Object> VIEW =
       Map.of("jars", List.of(Map.of("lot", "260824A-T", "n", 3)), "name", "plums", "yes", true);
   private static final Path FOLDER = folder();
+  private static final Duration PATIENCE = Duration.ofMillis(300);
 
   private FuzzedTemplates() {}
 
@@ -37,7 +39,7 @@ public final class FuzzedTemplates {
     Files.write(FOLDER.resolve("t.ftl"), template);
     Sheet sheet = Prints.sheet("t.ftl", VIEW, PaperSize.LETTER);
     try {
-      new Printer(Optional.of(FOLDER)).pdf(sheet, new ByteArrayOutputStream());
+      new Printer(Optional.of(FOLDER), PATIENCE).pdf(sheet, new ByteArrayOutputStream());
     } catch (PrintFault e) {
       if (e.getMessage().isBlank() || e.getMessage().contains("\n")) {
         throw new AssertionError("not one line: " + e.getMessage());
