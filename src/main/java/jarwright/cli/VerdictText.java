@@ -62,6 +62,7 @@ final class VerdictText {
       String eaten = recan.eatBy().map(d -> " Refrigerated instead: eat by " + d + ".").orElse("");
       return List.of(
           "NOT FOR THE SHELF: CAN AGAIN OR FREEZE by " + minute(recan.by()) + "." + eaten,
+          "Food from a jar that broke is thrown away: there may be glass in it.",
           words.text("doubt.unsealed") + ": " + measured("doubt.unsealed.text"));
     }
     return List.of("THROW AWAY, untasted.", spoiled());
