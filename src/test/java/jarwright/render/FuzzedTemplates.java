@@ -18,7 +18,7 @@ public final class FuzzedTemplates {
   private static final Map<String, Object> VIEW =
       Map.of("jars", List.of(Map.of("lot", "260824A-T", "n", 3)), "name", "plums", "yes", true);
   private static final Path FOLDER = folder();
-  private static final Duration PATIENCE = Duration.ofMillis(300);
+  private static final Duration PATIENCE = Duration.ofMillis(100);
 
   private FuzzedTemplates() {}
 
