@@ -5,6 +5,7 @@ import jarwright.files.OutputFolder;
 import jarwright.files.PlanReader;
 import jarwright.pantry.Pantry;
 import jarwright.problem.Refused;
+import jarwright.render.Meanwhile;
 import jarwright.render.Printer;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -89,8 +90,9 @@ final class KitCommand implements Command {
       throws Refused, IOException {
     // The checklist takes about as long as all the rest.
     KitSheets rest = new KitSheets(run, second);
-    Meanwhile<Map<String, byte[]>> made =
+    Meanwhile<Map<String, byte[]>, Refused> made =
         Meanwhile.start(
+            "all but the checklist",
             () -> {
               rest.day();
               rest.labels(call.pantry(), pantry);
