@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -29,12 +30,10 @@ public final class ProcessTables {
   static final String RECIPES = "recipes.csv";
   static final String SYRUPS = "syrups.csv";
   private static final String FOLDER = "/jarwright/process/";
-  private static final ProcessBook NONE =
-      new ProcessBook(List.of(), List.of(), List.of(), List.of());
   private static final String FORMULA_ELSEWHERE = "formula comes with the pectin package";
 
   private final Map<String, String> texts;
-  private final Map<Set<String>, ProcessBook> read = new HashMap<>();
+  private final Map<Optional<Set<String>>, ProcessBook> read = new HashMap<>();
   private List<Product> products = List.of();
 
   private ProcessTables(Map<String, String> texts) {
@@ -65,7 +64,7 @@ public final class ProcessTables {
    * @throws Refused with every fault found in the tables, worded as the program's own
    */
   public ProcessBook book() throws Refused {
-    return cached(Set.of());
+    return cached(Optional.empty());
   }
 
   /**
@@ -79,7 +78,7 @@ public final class ProcessTables {
 
   /** The book of the named products; a name that is no product is left out. */
   public ProcessBook bookOf(Set<String> products) throws Refused {
-    return products.isEmpty() ? NONE : cached(products);
+    return cached(Optional.of(products));
   }
 
   /**
@@ -89,12 +88,12 @@ public final class ProcessTables {
    */
   public List<Product> products() throws Refused {
     if (products.isEmpty()) {
-      products = new Reading(Set.of()).products();
+      products = new Reading(Optional.empty()).products();
     }
     return products;
   }
 
-  private ProcessBook cached(Set<String> products) throws Refused {
+  private ProcessBook cached(Optional<Set<String>> products) throws Refused {
     ProcessBook book = read.get(products);
     if (book == null) {
       book = new Reading(products).book();
@@ -107,12 +106,12 @@ public final class ProcessTables {
     return OwnText.of(FOLDER + file);
   }
 
-  /** One reading of all or some products; none named means all. */
+  /** One reading of the products that are named, or of all. */
   private final class Reading {
-    private final Set<String> wanted;
+    private final Optional<Set<String>> wanted;
     private final Problems faults = new Problems();
 
-    private Reading(Set<String> wanted) {
+    private Reading(Optional<Set<String>> wanted) {
       this.wanted = wanted;
     }
 
@@ -150,7 +149,7 @@ public final class ProcessTables {
           texts.get(file),
           columns,
           faults,
-          first -> wanted.isEmpty() || file.equals(SYRUPS) || wanted.contains(first));
+          first -> file.equals(SYRUPS) || wanted.map(w -> w.contains(first)).orElse(true));
     }
 
     private List<SyrupRow> syrups() {
