@@ -31,10 +31,13 @@ public final class ProductSearch {
 
   /** The products that share the most words with what is asked for, the plainest food first. */
   public List<Product> find(String asked) {
-    List<String> wanted = words(asked).distinct().map(this::corrected).toList();
+    List<List<String>> names = products.stream().map(p -> names(p).distinct().toList()).toList();
+    Set<String> known = new TreeSet<>();
+    names.forEach(known::addAll);
+    List<String> wanted = words(asked).distinct().map(w -> corrected(w, known)).toList();
     List<Hit> hits = new ArrayList<>();
-    for (Product product : products) {
-      List<String> own = names(product).distinct().toList();
+    for (int i = 0; i < products.size(); i++) {
+      List<String> own = names.get(i);
       int shared =
           (int) wanted.stream().filter(w -> own.stream().anyMatch(o -> alike(w, o))).count();
       if (shared > 0) {
@@ -42,7 +45,7 @@ public final class ProductSearch {
         while (!hasAny(wanted, own.get(first))) {
           first++;
         }
-        hits.add(new Hit(product, shared, first, own.size()));
+        hits.add(new Hit(products.get(i), shared, first, own.size()));
       }
     }
     int best = hits.stream().mapToInt(Hit::shared).max().orElse(0);
@@ -57,13 +60,16 @@ public final class ProductSearch {
         .toList();
   }
 
-  /** The word itself where some product has it, else the one of theirs that it is nearest to. */
-  private String corrected(String wanted) {
-    Set<String> known = new TreeSet<>();
-    products.forEach(p -> names(p).forEach(known::add));
-    boolean isKnown = known.stream().anyMatch(k -> alike(wanted, k));
-    known.removeIf(k -> Math.min(wanted.length(), k.length()) <= SHORTEST_STEM);
-    return isKnown ? wanted : Nearest.to(wanted, known).orElse(wanted);
+  /**
+   * The word itself where it is short or some product has it, else the one of theirs that it is
+   * nearest to.
+   */
+  private static String corrected(String wanted, Set<String> known) {
+    if (wanted.length() <= SHORTEST_STEM || known.stream().anyMatch(k -> alike(wanted, k))) {
+      return wanted;
+    }
+    List<String> stems = known.stream().filter(k -> k.length() > SHORTEST_STEM).toList();
+    return Nearest.to(wanted, stems).orElse(wanted);
   }
 
   private static boolean hasAny(List<String> wanted, String own) {

@@ -55,6 +55,7 @@ class ProductSearchTest {
   void aWordThatIsKnownMeansNoOther() {
     assertEquals(List.of("tomato"), among("tomatoes", "tomatillo", "potato", "tomato"));
     assertEquals(List.of("tomato"), among("tomatos", "tomatillo", "potato", "tomato"));
+    assertEquals(List.of("tomatillo", "tomato"), among("tomat", "tomatillo", "tomato"));
     assertFalse(found("tomatoes").contains("potatoes-white"));
   }
 
