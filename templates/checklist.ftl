@@ -175,7 +175,10 @@
   <#list notes as note><para size="${small}" before="0.8" after="0">${note}</para></#list>
   </panel>
 </step>
-<#if !beside><#list s.loads?chunk(8) as some><step box="0" line="thick"><@loads some some?index * 8 + 1 s/></step></#list></#if>
+<#if !beside>
+<#local tables = ((s.loads?size + 7) / 8)?floor, each = ((s.loads?size + tables - 1) / tables)?floor>
+<#list s.loads?chunk(each) as some><step box="0" line="thick"><@loads some some?index * each + 1 s/></step></#list>
+</#if>
 </#macro>
 
 <#-- The clock starts in the second column and ends in the third. -->

@@ -36,6 +36,8 @@
 </#macro>
 
 <sheet size="10.5">
+<#-- What a long name takes in the header besides its first line. -->
+<#assign above = 4 * ((word("day.title")?length + household?length) / 48)?floor>
 <#list days as d>
   <section margin="12" left="20">
     <header size="9">
@@ -45,7 +47,7 @@
     <body>
       <#list d.sides as side>
       <#if side?index gt 0><break/></#if>
-      <#assign lane = (across - ruler) / d.lanes?size, top = 9, down = paper.h - ((side?index == 0)?then(80, 52)), scale = (down - top) / side.minutes>
+      <#assign lane = (across - ruler) / d.lanes?size, top = 9, down = paper.h - above - ((side?index == 0)?then(80, 52)), scale = (down - top) / side.minutes>
       <#if scale gt 0.8><#assign scale = 0.8></#if>
       <#if side?index == 0>
       <columns widths="* 78" around="0" valign="bottom"><column><heading size="20" before="0" after="0">${day("long", d.date)}</heading></column>
