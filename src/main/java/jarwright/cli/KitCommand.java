@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
 import org.apache.commons.cli.Options;
 
 /** The main job: checks plans, works them out, names their lots and writes every print-out. */
@@ -90,7 +91,7 @@ final class KitCommand implements Command {
       throws Refused, IOException {
     // The checklist takes about as long as all the rest.
     KitSheets rest = new KitSheets(run, second);
-    Meanwhile<Map<String, byte[]>, Refused> made =
+    Meanwhile<Map<String, byte[]>> made =
         Meanwhile.start(
             "all but the checklist",
             () -> {
@@ -102,7 +103,11 @@ final class KitCommand implements Command {
             });
     KitSheets sheets = new KitSheets(run, printer);
     sheets.checklist(call.has(DATED), call.has(LARGE));
-    sheets.add(made.outcome());
+    try {
+      sheets.add(made.outcome());
+    } catch (ExecutionException e) {
+      throw (Refused) e.getCause();
+    }
     if (call.has(PREVIEW)) {
       sheets.previews();
     }

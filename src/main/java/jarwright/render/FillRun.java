@@ -5,6 +5,7 @@ import freemarker.template.TemplateException;
 import jarwright.page.TemplateFault;
 import java.io.IOException;
 import java.time.Duration;
+import java.util.concurrent.ExecutionException;
 
 /**
  * The filling of a household's own template, in a thread that is left to itself where it goes round
@@ -24,7 +25,7 @@ final class FillRun {
 
   /** Fills to the end, and throws what the filling throws. */
   void process(String template, Environment environment) throws TemplateException, IOException {
-    Meanwhile<Boolean, TemplateException> filling =
+    Meanwhile<Boolean> filling =
         Meanwhile.start(
             "own template",
             () -> {
@@ -40,6 +41,8 @@ final class FillRun {
         before = now;
       }
       filling.outcome();
+    } catch (ExecutionException e) {
+      throw (TemplateException) e.getCause();
     } finally {
       filling.stop();
     }

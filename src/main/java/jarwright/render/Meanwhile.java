@@ -3,44 +3,40 @@ package jarwright.render;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.time.Duration;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
-/**
- * Work that another core does meanwhile; what it throws is thrown where its outcome is taken.
- *
- * @param <T> what comes of it
- * @param <X> what it may throw, besides {@link IOException}
- */
-public final class Meanwhile<T, X extends Exception> {
+/** Work that another core does meanwhile; what it throws is thrown where its outcome is taken. */
+public final class Meanwhile<T> {
   private final FutureTask<T> task;
 
-  private Meanwhile(Work<T, X> work) {
-    task = new FutureTask<>(work::outcome);
-  }
-
-  /** What is done. */
-  public interface Work<T, X extends Exception> {
-    T outcome() throws X, IOException;
+  private Meanwhile(Callable<T> work) {
+    task = new FutureTask<>(work);
   }
 
   /** Starts it in a thread of that name, which does not keep the program from ending. */
-  public static <T, X extends Exception> Meanwhile<T, X> start(String name, Work<T, X> work) {
-    Meanwhile<T, X> meanwhile = new Meanwhile<>(work);
+  public static <T> Meanwhile<T> start(String name, Callable<T> work) {
+    Meanwhile<T> meanwhile = new Meanwhile<>(work);
     Thread thread = new Thread(meanwhile.task, name);
     thread.setDaemon(true);
     thread.start();
     return meanwhile;
   }
 
-  /** Waits for it to end. */
-  public T outcome() throws X, IOException {
+  /**
+   * Waits for it to end.
+   *
+   * @throws ExecutionException around any other checked exception of the work's own
+   */
+  public T outcome() throws IOException, ExecutionException {
     try {
       return task.get();
     } catch (ExecutionException e) {
-      throw thrown(e.getCause());
+      rethrow(e.getCause());
+      throw e;
     } catch (InterruptedException e) {
       throw interrupted();
     }
@@ -70,8 +66,7 @@ public final class Meanwhile<T, X extends Exception> {
     return new InterruptedIOException("the work was broken off");
   }
 
-  @SuppressWarnings("unchecked") // work throws nothing else
-  private X thrown(Throwable cause) throws IOException {
+  private static void rethrow(Throwable cause) throws IOException {
     if (cause instanceof IOException fault) {
       throw fault;
     }
@@ -81,6 +76,5 @@ public final class Meanwhile<T, X extends Exception> {
     if (cause instanceof Error fault) {
       throw fault;
     }
-    return (X) cause;
   }
 }
