@@ -12,6 +12,7 @@ import jarwright.quantity.Length;
 import jarwright.quantity.Power;
 import jarwright.quantity.Rounding;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import java.util.OptionalInt;
 
 /** Reads one canner of a kitchen. */
 final class CannerReader {
+  private static final String GAUGE_TESTED = "gauge-tested";
   static final List<String> KEYS =
       List.of(
           "name",
@@ -30,7 +32,8 @@ final class CannerReader {
           "power",
           "energy",
           "holds",
-          "pressures");
+          "pressures",
+          GAUGE_TESTED);
   private static final int MOST_PLACES = 60;
   private static final Length WIDEST = Length.millimetres(1_000);
   private static final Fraction LEAST_WATTS = Fraction.of(100);
@@ -60,12 +63,22 @@ final class CannerReader {
     Optional<Energy> energy = fields.word("energy", Energy::named, Energy.ids());
     Map<JarSize, Integer> holds = holds();
     List<GaugePressure> pressures = pressures(method);
+    Optional<LocalDate> tested = gaugeTested(method);
     if (name.isEmpty() || method.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
         new Canner(
-            name.get(), method.get(), diameter, height, rack, watts, energy, holds, pressures));
+            name.get(),
+            method.get(),
+            diameter,
+            height,
+            rack,
+            watts,
+            energy,
+            holds,
+            pressures,
+            tested));
   }
 
   private Optional<Length> length(String key, String example) {
@@ -114,5 +127,12 @@ final class CannerReader {
       fields.problem("pressures", "only a weighted gauge has fixed pressures", "leave it out");
     }
     return fields.list("pressures", GaugePressure::parse, "10 psi");
+  }
+
+  private Optional<LocalDate> gaugeTested(Optional<Method> method) {
+    if (method.isPresent() && method.get() != Method.DIAL_GAUGE && fields.has(GAUGE_TESTED)) {
+      fields.problem(GAUGE_TESTED, "only a dial gauge is tested", "leave it out");
+    }
+    return ClockWord.date(fields, GAUGE_TESTED);
   }
 }

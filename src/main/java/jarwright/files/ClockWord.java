@@ -39,7 +39,7 @@ final class ClockWord {
     } else if (date.get().getYear() < FIRST_YEAR || date.get().getYear() > LAST_YEAR) {
       fields.problem(
           key,
-          "a lot code holds the years " + FIRST_YEAR + " to " + LAST_YEAR + ", not " + date.get(),
+          date.get() + " is not in the years " + FIRST_YEAR + " to " + LAST_YEAR,
           "check the year");
       return Optional.empty();
     }

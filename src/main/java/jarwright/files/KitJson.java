@@ -84,6 +84,7 @@ public final class KitJson {
     out.writeStringField("paper", kitchen.paper().id());
     out.writeStringField("units", kitchen.units().word());
     out.writeStringField("language", kitchen.language());
+    out.writeStringField("clock", kitchen.clock().id());
     out.writeNumberField("months_to_use_by", kitchen.monthsToUseBy());
     out.writeEndObject();
   }

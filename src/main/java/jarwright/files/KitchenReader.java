@@ -4,6 +4,7 @@ import jarwright.lot.UseBy;
 import jarwright.page.Language;
 import jarwright.page.Registration;
 import jarwright.plan.Canner;
+import jarwright.plan.ClockHours;
 import jarwright.plan.Kitchen;
 import jarwright.plan.OwnTime;
 import jarwright.plan.Paper;
@@ -42,6 +43,7 @@ final class KitchenReader {
           "use-by-note",
           "burners",
           "zone",
+          "clock",
           "times");
   static final String ALTITUDE = "altitude";
   private static final String TIMES = "times";
@@ -84,6 +86,10 @@ final class KitchenReader {
     int months = months();
     OptionalInt burners = fields.count("burners", 1, MOST_BURNERS);
     Optional<ZoneId> zone = zone();
+    ClockHours clock =
+        fields
+            .word("clock", ClockHours::named, ClockHours.ids())
+            .orElse(ClockHours.usualWith(paper));
     List<OwnTime> times = times();
     if (misread) {
       return Optional.empty();
@@ -92,7 +98,7 @@ final class KitchenReader {
         height ->
             new Kitchen(
                 household, height, paper, units, language, canners, stock, right, down, scale, link,
-                months, burners, zone, times));
+                months, burners, zone, clock, times));
   }
 
   private Optional<Altitude> altitude() {

@@ -22,6 +22,7 @@ import java.util.OptionalInt;
  * @param monthsToUseBy 1 to 18
  * @param burners places on the stove; empty where not said
  * @param zone where the clock stands; empty where not said
+ * @param clock how times of day are shown
  * @param times how long hand work takes here, where the household knows better; the last of two for
  *     the same work counts
  */
@@ -40,13 +41,14 @@ public record Kitchen(
     int monthsToUseBy,
     OptionalInt burners,
     Optional<ZoneId> zone,
+    ClockHours clock,
     List<OwnTime> times) {
   public Kitchen {
     canners = List.copyOf(canners);
     times = List.copyOf(times);
   }
 
-  /** A kitchen that has no times of its own. */
+  /** A kitchen that has no times of its own, and the clock that is usual with its paper. */
   public Kitchen(
       String household,
       Altitude altitude,
@@ -77,6 +79,7 @@ public record Kitchen(
         monthsToUseBy,
         burners,
         zone,
+        ClockHours.usualWith(paper),
         List.of());
   }
 
@@ -97,6 +100,7 @@ public record Kitchen(
         monthsToUseBy,
         burners,
         zone,
+        clock,
         times);
   }
 
