@@ -47,7 +47,7 @@ final class PressureSections {
         new Step.Clock(
             steps.line("clock.start." + batch.method(), Map.of()),
             batch.process().minutes(),
-            batch.process().pressure().map(p -> words.figure(p::text)),
+            batch.process().pressure().map(words::pressure),
             ClockFields.pressure(batch.method(), words),
             canner.loads(),
             words.caution("clock.start." + batch.method())));

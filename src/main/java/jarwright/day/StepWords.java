@@ -2,6 +2,7 @@ package jarwright.day;
 
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
+import jarwright.quantity.GaugePressure;
 import jarwright.quantity.MeasuredText;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
@@ -44,6 +45,12 @@ final class StepWords {
   Figure figure(String key) {
     MeasuredText text = MeasuredText.parse(words.text(key));
     return figure(style -> text.text(style, Map.of()));
+  }
+
+  /** Big what the gauge shows, in whatever units the household reads. */
+  Figure pressure(GaugePressure pressure) {
+    Style style = style();
+    return new Figure(pressure.psi(style), units == Units.US ? "" : pressure.kilopascals(style));
   }
 
   Figure minutes(int minutes) {

@@ -16,7 +16,9 @@ public final class ProcessBook {
    * Sizes that take the time of another where the guide does not list them for a product: a
    * half-pint that of a pint, a 1-1/2-pint jar that of a quart. AIB 539 (2015) Guide 1, Using
    * tables for determining proper process times; its contents list that section on p. 1-22, which
-   * nobody here has seen. No smaller or larger step is allowed, and none the other way.
+   * nobody here has seen. No smaller or larger step is allowed, and none the other way. The guide
+   * says so of times alone, so a jar with a canner routine of its own, as fish in quarts, serves no
+   * other.
    */
   private static final Map<JarSize, JarSize> SERVED_BY =
       Map.of(JarSize.HALF_PINT, JarSize.PINT, JarSize.ONE_AND_A_HALF_PINT, JarSize.QUART);
@@ -73,8 +75,11 @@ public final class ProcessBook {
 
   /** The size whose rows hold for a jar: its own where the guide lists it for the product. */
   public JarSize printedFor(Product product, JarSize jar) {
-    boolean isListed = !keep(rowsOf(product), r -> r.jar() == jar).isEmpty();
-    return isListed ? jar : SERVED_BY.getOrDefault(jar, jar);
+    List<TableRow> own = rowsOf(product);
+    JarSize served = SERVED_BY.getOrDefault(jar, jar);
+    boolean isListed = !keep(own, r -> r.jar() == jar).isEmpty();
+    boolean isAlone = !keep(own, r -> r.jar() == served && r.isForItsJarAlone()).isEmpty();
+    return isListed || isAlone ? jar : served;
   }
 
   /** What the guide says of a setting. */

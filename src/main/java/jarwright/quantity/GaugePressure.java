@@ -54,12 +54,27 @@ public record GaugePressure(Fraction amount, Unit unit) implements Comparable<Ga
     return inPsi().compareTo(other.inPsi());
   }
 
-  /** Whole psi and kPa, always rounded up: a pressure on paper is the least that must be held. */
+  /**
+   * Psi first, as gauges, weights and the tables show it, with kPa beside for those who read metric
+   * units.
+   */
   public String text(Style style) {
-    Fraction kilopascals = inPsi().dividedBy(Unit.KPA.inBase());
-    return style.join(
-        style.named(AmountText.digits(Rounding.UP.toStep(inPsi(), Fraction.ONE)), "psi"),
-        style.named(AmountText.digits(Rounding.UP.toStep(kilopascals, Fraction.ONE)), "kPa"));
+    String psi = psi(style);
+    return style.units() == Units.US ? psi : Units.BOTH.join(psi, kilopascals(style));
+  }
+
+  /** Whole psi, rounded up: a pressure on paper is the least that must be held. */
+  public String psi(Style style) {
+    return whole(inPsi(), "psi", style);
+  }
+
+  /** Whole kPa, rounded up like {@link #psi(Style)}. */
+  public String kilopascals(Style style) {
+    return whole(inPsi().dividedBy(Unit.KPA.inBase()), "kPa", style);
+  }
+
+  private static String whole(Fraction exact, String unit, Style style) {
+    return style.named(AmountText.digits(Rounding.UP.toStep(exact, Fraction.ONE)), unit);
   }
 
   @Override

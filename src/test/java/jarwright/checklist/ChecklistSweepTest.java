@@ -49,6 +49,9 @@ class ChecklistSweepTest {
   private static final Map<String, String> SERVES =
       Map.of("pint", "half-pint", "quart", "1-1/2-pint");
 
+  /** AIB 539 (2015) p. 5-12: its canner routine is for quart jars. */
+  private static final String SERVES_NO_OTHER = "fish-in-quart-jars";
+
   private static final Map<String, CSVRecord> PRODUCTS = products();
 
   private static final String AMOUNT = "((?:[0-9\u2044 ]+ (?:tsp|Tbsp|cups?)(?: \\+ )?)+)";
@@ -137,7 +140,7 @@ class ChecklistSweepTest {
       for (Pack pack : List.of(Pack.RAW, Pack.HOT)) {
         if (row.isFor(pack.id())) {
           sheets.add(new Sheet(row, pack, row.jar(), sheets.size()));
-          if (!listed && row.from() == 0) {
+          if (!listed && row.from() == 0 && !row.product().equals(SERVES_NO_OTHER)) {
             sheets.add(new Sheet(row, pack, served, sheets.size()));
           }
         }

@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.process.Pack;
+import jarwright.quantity.Units;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Order of work: AIB 539 (2015) Guide 1; fish routines: Guide 5, pp. 5-10 to 5-13. */
 class PressureStepsTest {
@@ -54,6 +57,23 @@ class PressureStepsTest {
             "- Leave the bands alone !Tightening breaks the seal.",
             "~ Cool, no draught [12 to 24 h]"),
         Outline.section("out", beans));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"US,13 psi,''", "METRIC,13 psi,90 kPa", "BOTH,13 psi,90 kPa"})
+  void thePressureIsSaidAsTheGaugeShowsIt(Units units, String main, String also) {
+    List<Section> beans =
+        PlannedBatch.of("beans-snap-italian", Method.DIAL_GAUGE, Pack.HOT, JarSize.QUART)
+            .at("5400 ft")
+            .shownIn(units)
+            .sections();
+    List<Figure> pressures =
+        beans.stream()
+            .flatMap(s -> s.steps().stream())
+            .filter(Step.Clock.class::isInstance)
+            .map(s -> ((Step.Clock) s).pressure().orElseThrow())
+            .toList();
+    assertEquals(List.of(new Figure(main, also)), pressures);
   }
 
   @Test

@@ -45,7 +45,7 @@ class EveryFootTest {
     static Asked of(Product product, Method method, Pack pack, JarSize jar) {
       List<PrintedRow> rows = PRINTED.get(product.id());
       boolean listed = rows.stream().anyMatch(r -> r.jar().equals(jar.id()));
-      String size = listed ? jar.id() : servedAs(jar.id());
+      String size = listed || isFishInQuarts(product) ? jar.id() : servedAs(jar.id());
       return new Asked(
           product,
           method,
@@ -64,6 +64,11 @@ class EveryFootTest {
         case "1-1/2-pint" -> "quart";
         default -> jar;
       };
+    }
+
+    /** AIB 539 (2015) p. 5-12: its canner routine is for quart jars. */
+    private static boolean isFishInQuarts(Product product) {
+      return product.id().equals("fish-in-quart-jars");
     }
 
     /** Sizes that another's rows serve are those rows again. */

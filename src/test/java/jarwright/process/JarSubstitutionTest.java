@@ -34,6 +34,9 @@ class JarSubstitutionTest {
           apple-juice              | boiling-water  | hot | half-gallon | 10 min                     | listed itself
           pickled-asparagus        | boiling-water  | raw | 12-ounce   | 10 min                      | listed itself
           peaches-halved-or-sliced | boiling-water  | raw | half-pint  | 25 min, as pint             | the pack's own pint time
+          fish-in-quart-jars       | dial-gauge     | raw | quart      | 160 min at 11 psi           | listed itself
+          fish-in-quart-jars       | dial-gauge     | raw | 1-1/2-pint | not covered: JAR            | p. 5-12 heats and vents for quarts alone
+          fish-in-pint-jars        | dial-gauge     | raw | 1-1/2-pint | not covered: JAR            | no quarts to stand for it
           tomatoes-whole-in-water  | weighted-gauge | raw | half-pint  | 15 min at 5 psi or 10 min at 10 psi or 1 min at 15 psi, as pint | every option
           asparagus                | boiling-water  | raw | half-pint  | not covered: METHOD         | a smaller jar opens no method
           """)

@@ -139,6 +139,22 @@ class KitchenTextTest {
     assertEquals(printed, Volume.parse(amount).text(Style.english(units), Rounding.UP));
   }
 
+  /** The tables print psi, and so do dials and weights: nobody may have to convert a pressure. */
+  @ParameterizedTest(name = "{0} for {1} units: {2}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          11 psi | US     | 11 psi
+          11 psi | METRIC | 11 psi (76 kPa)
+          11 psi | BOTH   | 11 psi (76 kPa)
+          76 kPa | US     | 12 psi
+          76 kPa | METRIC | 12 psi (76 kPa)
+          """)
+  void aPressureIsSaidAsTheGaugeShowsIt(String amount, Units units, String printed) {
+    assertEquals(printed, GaugePressure.parse(amount).text(Style.english(units)));
+  }
+
   @ParameterizedTest(name = "{0} rounded {1}: {2}")
   @CsvSource(
       delimiter = '|',
