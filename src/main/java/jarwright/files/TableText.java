@@ -92,6 +92,10 @@ final class TableText {
     return rows;
   }
 
+  String file() {
+    return file;
+  }
+
   /** What each row holds; a row whose reading throws is told as a fault and left out. */
   <T> List<T> read(Function<Row, T> reader) {
     List<T> read = new ArrayList<>();

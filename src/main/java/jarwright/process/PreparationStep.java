@@ -1,6 +1,7 @@
 package jarwright.process;
 
 import jarwright.quantity.MeasuredText;
+import jarwright.quantity.TimeSpan;
 import java.util.Optional;
 
 /**
@@ -9,6 +10,10 @@ import java.util.Optional;
  * @param pack the pack it is for; empty for every pack of the product
  * @param text verb first; empty for {@link Kind#BUBBLES}
  * @param caution stands where it bites; empty where there is none
+ * @param waiting time that passes without hands once the step is done, or in it; empty where none
+ *     does
+ * @param way the way of working that it belongs to, as {@code lime} or {@code frozen}; empty where
+ *     it is done every time
  */
 public record PreparationStep(
     String productId,
@@ -16,7 +21,9 @@ public record PreparationStep(
     Stage stage,
     Kind kind,
     MeasuredText text,
-    Optional<MeasuredText> caution) {
+    Optional<MeasuredText> caution,
+    Optional<Wait> waiting,
+    Optional<String> way) {
   /** When in the work the step comes. */
   public enum Stage {
     DAY_BEFORE,
@@ -39,6 +46,18 @@ public record PreparationStep(
     WAIT,
     /** Air bubbles are worked out of the filled jars. */
     BUBBLES
+  }
+
+  /**
+   * Time without hands: a soak, a chill, a ferment.
+   *
+   * @param span from the shortest to the longest that is printed
+   */
+  public record Wait(TimeSpan span, Source source) {}
+
+  /** Whether it is done every time, and so is planned with. */
+  public boolean isUsual() {
+    return way.isEmpty();
   }
 
   public boolean isFor(Pack used) {

@@ -47,6 +47,13 @@ public record TimeSpan(Fraction shortest, Fraction longest, Unit unit) {
     }
   }
 
+  /** As a step's text writes it in braces: {@code 12..18 h}. */
+  @Override
+  public String toString() {
+    String length = shortest.equals(longest) ? shortest.toString() : shortest + ".." + longest;
+    return length + " " + unit.spellings().get(0);
+  }
+
   String text(Style style) {
     boolean one = longest.compareTo(Fraction.ONE) <= 0 && unit.spellings().size() > 1;
     String word = unit.spellings().get(one ? 1 : 0);

@@ -74,14 +74,19 @@ class OtherTablesTest {
   @CsvSource(
       delimiter = '~',
       value = {
-        "apple,cold,cook,action,Boil,~pack \"cold\"",
-        "apple,any,boil,action,Boil,~stage \"boil\"",
-        "apple,any,cook,bubble,Boil,~kind \"bubble\"",
-        "apple,any,cook,action,,~every step has its text",
-        "apple,any,fill,bubbles,Blow,~only bubbles have none",
-        "apple,any,cook,action,Boil {5},~",
-        "apple,any,cook,action,Boil in {brine},~[brine] are not all among",
+        "apple,cold,cook,action,Boil,,,,~pack \"cold\"",
+        "apple,any,boil,action,Boil,,,,~stage \"boil\"",
+        "apple,any,cook,bubble,Boil,,,,~kind \"bubble\"",
+        "apple,any,cook,action,,,,,~every step has its text",
+        "apple,any,fill,bubbles,Blow,,,,~only bubbles have none",
+        "apple,any,cook,action,Boil {5},,,,~",
+        "apple,any,cook,action,Boil in {brine},,,,~[brine] are not all among",
         "apple,any,cook,action,Boil~5 cells",
+        "apple,any,cook,wait,Soak,,,,~a wait has its length",
+        "apple,any,cook,action,Soak {wait},,,,~[wait] are not all among",
+        "apple,any,cook,wait,Soak {wait},,2 h,,~a wait has its length and its source",
+        "apple,any,cook,wait,Soak {wait},,2 cup,guide,~\"2 cup\" is no stretch of time",
+        "apple,any,cook,wait,Soak {wait},,4..2 h,guide,~a stretch of time runs",
       })
   void aDamagedStepIsFound(String row, String message) {
     String text = String.join(",", StepTables.COLUMNS) + "\n" + row + "\n";

@@ -221,6 +221,8 @@ class GuideWordsTest {
         PreparationStep.Stage.PRODUCE,
         PreparationStep.Kind.ACTION,
         MeasuredText.parse("Wash the plums"),
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 }
