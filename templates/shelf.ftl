@@ -5,7 +5,7 @@
   places     name, calls (needs doing), jars, lines
   totals     product, jar, jars
   A line: place, calls (needs doing), product, pack, jar, lot, packed, useBy (ISO or empty), recanDay and recanTime
-  (by when to can again; may be empty), overdue, numbers (list), useFirst,
+  (by when to can again; may be empty), lookDay and lookTime (from when its seal may be tested; may be empty), overdue, numbers (list), useFirst,
   planned (not yet out of the canner), doubtful (look before eating), old (from an old list, process not
   known), from; and, where places list it, soFar and ofAll: jars of its product and size down to this line
   and on the whole sheet. -->
@@ -16,7 +16,7 @@
   <#if line.old><span b="yes">${word("shelf.old")}</span><br/></#if>
   <#if line.planned><span ink="65%">${word("shelf.planned")}</span><br/></#if>
 </#macro>
-<#macro when line><#if line.useBy?has_content><#if line.overdue><b>${word("shelf.overdue")}</b><br/></#if>${day("short", line.useBy)}<#elseif line.recanDay?has_content>${day("short", line.recanDay)}<br/><b>${line.recanTime}</b><#elseif !line.calls>${word("shelf.no-date")}</#if></#macro>
+<#macro when line><#if line.useBy?has_content><#if line.overdue><b>${word("shelf.overdue")}</b><br/></#if>${day("short", line.useBy)}<#elseif line.recanDay?has_content>${day("short", line.recanDay)}<br/><b>${line.recanTime}</b><#elseif line.lookDay?has_content>${word("shelf.test-from")} ${day("short", line.lookDay)}<br/><b>${line.lookTime}</b><#elseif !line.calls>${word("shelf.no-date")}</#if></#macro>
 <sheet size="10">
   <section margin="12" left="18">
     <header size="9">

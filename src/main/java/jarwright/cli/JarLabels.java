@@ -49,7 +49,9 @@ final class JarLabels {
     if (jar.doubt().isPresent()) {
       return Optional.empty();
     }
-    if (standing instanceof Standing.Planned || standing instanceof Standing.OnShelf) {
+    if (standing instanceof Standing.Planned
+        || standing instanceof Standing.Cooling
+        || standing instanceof Standing.OnShelf) {
       return Optional.of(shelf(jar));
     }
     Optional<LocalDate> eatBy = jar.eatBy(now);

@@ -37,6 +37,7 @@ final class JarText {
     return switch (standing.kind()) {
       case PLANNED -> "not sealed yet";
       case UNFILLED -> "never filled";
+      case COOLING -> cooling((Standing.Cooling) standing);
       case ON_SHELF -> jar.shelf().isEmpty() ? "on a shelf without a name" : "at " + jar.shelf();
       case IN_REFRIGERATOR ->
           "in the refrigerator, eat by " + ((Standing.InRefrigerator) standing).eatBy();
@@ -50,6 +51,12 @@ final class JarText {
       case TOSSED -> tossed((Standing.Tossed) standing);
       case RECANNED -> "canned again on " + ((Standing.Recanned) standing).when().toLocalDate();
     };
+  }
+
+  private String cooling(Standing.Cooling cooling) {
+    return now.isBefore(cooling.lookFrom())
+        ? "cooling, test its seal from " + VerdictText.minute(cooling.lookFrom())
+        : "cooled, its seal not tested yet";
   }
 
   private static String tossed(Standing.Tossed tossed) {

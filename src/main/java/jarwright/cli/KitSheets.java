@@ -136,7 +136,9 @@ final class KitSheets {
 
   private static boolean isForShelf(Jar jar) {
     boolean stands = jar.standing() instanceof Standing.OnShelf && jar.doubt().isEmpty();
-    return stands || jar.standing() instanceof Standing.Planned;
+    return stands
+        || jar.standing() instanceof Standing.Planned
+        || jar.standing() instanceof Standing.Cooling;
   }
 
   /**

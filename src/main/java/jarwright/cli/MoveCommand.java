@@ -150,7 +150,7 @@ final class MoveCommand implements Command {
     boolean moving = step.deed() == Deed.MOVED;
     String remedy =
         switch (standing.kind()) {
-          case PLANNED -> "jarwright seal " + jar.id().lot() + " first";
+          case PLANNED, COOLING -> "jarwright seal " + jar.id().lot() + " first";
           case TO_THROW_AWAY -> "never taste it; jarwright toss " + jar.id() + " --why TEXT";
           case TO_RECAN -> "--to freezer, --to refrigerator, or --recanned-as LOT";
           case IN_REFRIGERATOR -> "it stays there, or --to freezer";

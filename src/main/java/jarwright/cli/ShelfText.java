@@ -70,6 +70,7 @@ final class ShelfText {
     return switch (urgency) {
       case THROW_AWAY -> "THROW AWAY, never taste: jarwright toss JAR --why TEXT";
       case RECAN -> "CAN AGAIN OR FREEZE, in time";
+      case COOLING -> "COOLING: test the seals from the hour shown, then jarwright seal LOT";
       case LOOK_AT -> "LOOK BEFORE EATING: another jar of the lot was spoiled";
       case UNVOUCHED -> "PROCESS NOT KNOWN: in any doubt throw it away, untasted";
       case REFRIGERATOR -> "REFRIGERATOR, eat in time";
@@ -116,7 +117,8 @@ final class ShelfText {
     return switch (line.spot().kind()) {
       case IN_FREEZER -> "frozen            ";
       case IN_REFRIGERATOR -> "eat by " + day.orElse("") + " ";
-      case TO_RECAN -> line.recanBy().map(t -> "by " + VerdictText.minute(t)).orElse("");
+      case TO_RECAN -> line.moment().map(t -> "by " + VerdictText.minute(t)).orElse("");
+      case COOLING -> line.moment().map(t -> "test from " + VerdictText.minute(t)).orElse("");
       case TO_THROW_AWAY -> "                  ";
       default -> day.map(d -> "use by " + d + " ").orElse("no date known     ");
     };

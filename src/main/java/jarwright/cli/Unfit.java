@@ -59,6 +59,11 @@ final class Unfit {
           jar,
           "not sealed yet: nobody has recorded how it came out",
           "jarwright seal " + jar.id().lot());
+    } else if (standing instanceof Standing.Cooling) {
+      say(
+          jar,
+          text.place(jar) + ", so it cannot be taken",
+          "when it has cooled: jarwright seal " + jar.id().lot());
     } else if (standing instanceof Standing.ToThrowAway) {
       say(
           jar,

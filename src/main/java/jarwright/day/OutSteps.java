@@ -1,5 +1,7 @@
 package jarwright.day;
 
+import jarwright.process.Cooling;
+
 /** Lifting out and cooling, alike for all canners: AIB 539 (2015) Guide 1. */
 final class OutSteps {
   private OutSteps() {}
@@ -8,6 +10,6 @@ final class OutSteps {
     steps.act("out.lift");
     steps.act("out.apart");
     steps.act("out.leave");
-    steps.await("out.cool", words.figure("figure.cool"));
+    steps.await("out.cool", words.hours(Cooling.LEAST, Cooling.MOST));
   }
 }

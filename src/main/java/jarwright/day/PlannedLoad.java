@@ -1,5 +1,6 @@
 package jarwright.day;
 
+import jarwright.process.Cooling;
 import java.time.ZonedDateTime;
 
 /**
@@ -13,7 +14,6 @@ import java.time.ZonedDateTime;
  */
 public record PlannedLoad(
     CannerLoad load, int canner, ZonedDateTime out, ZonedDateTime testFrom, ZonedDateTime testBy) {
-  private static final int COOL_HOURS = 12;
   private static final int RECAN_HOURS = 24;
 
   /**
@@ -22,6 +22,6 @@ public record PlannedLoad(
    */
   static PlannedLoad of(CannerLoad load, int canner, ZonedDateTime processed, ZonedDateTime out) {
     return new PlannedLoad(
-        load, canner, out, out.plusHours(COOL_HOURS), processed.plusHours(RECAN_HOURS));
+        load, canner, out, out.plus(Cooling.LEAST), processed.plusHours(RECAN_HOURS));
   }
 }

@@ -6,6 +6,7 @@ import jarwright.quantity.GaugePressure;
 import jarwright.quantity.MeasuredText;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
+import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -43,8 +44,7 @@ final class StepWords {
 
   /** A figure worded by the bundle, amounts in braces. */
   Figure figure(String key) {
-    MeasuredText text = MeasuredText.parse(words.text(key));
-    return figure(style -> text.text(style, Map.of()));
+    return figure(MeasuredText.parse(words.text(key)));
   }
 
   /** Big what the gauge shows, in whatever units the household reads. */
@@ -62,6 +62,15 @@ final class StepWords {
     return words.has("caution." + key)
         ? Optional.of(new Caution(line("caution." + key, Map.of()).text()))
         : Optional.empty();
+  }
+
+  /** A stretch of so many hours. */
+  Figure hours(Duration least, Duration most) {
+    return figure(MeasuredText.parse("{" + least.toHours() + ".." + most.toHours() + " h}"));
+  }
+
+  private Figure figure(MeasuredText text) {
+    return figure(style -> text.text(style, Map.of()));
   }
 
   Style style() {

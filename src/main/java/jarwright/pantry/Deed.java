@@ -12,6 +12,7 @@ public enum Deed {
   TOSSED(
       "why",
       Kind.PLANNED,
+      Kind.COOLING,
       Kind.ON_SHELF,
       Kind.IN_REFRIGERATOR,
       Kind.IN_FREEZER,
@@ -22,7 +23,13 @@ public enum Deed {
   FROZEN("", Kind.IN_REFRIGERATOR, Kind.TO_RECAN),
   RECANNED("into", Kind.TO_RECAN),
   MISSING(
-      "", Kind.ON_SHELF, Kind.IN_REFRIGERATOR, Kind.IN_FREEZER, Kind.TO_RECAN, Kind.TO_THROW_AWAY),
+      "",
+      Kind.COOLING,
+      Kind.ON_SHELF,
+      Kind.IN_REFRIGERATOR,
+      Kind.IN_FREEZER,
+      Kind.TO_RECAN,
+      Kind.TO_THROW_AWAY),
   FOUND("shelf", Kind.MISSING, Kind.TAKEN, Kind.TOSSED),
   LOOKED_AT("note", Kind.values());
 

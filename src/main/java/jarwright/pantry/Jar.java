@@ -41,6 +41,11 @@ public record Jar(
     return outcome.map(o -> o.verdict().grade() == Grade.USE_FIRST).orElse(false);
   }
 
+  /** Whether nobody has recorded yet how it came out. */
+  public boolean isOpen() {
+    return standing instanceof Standing.Planned || standing instanceof Standing.Cooling;
+  }
+
   /** Whether something was in it: planned jars that were never filled do not count. */
   public boolean wasPacked() {
     return !(standing instanceof Standing.Planned || standing instanceof Standing.Unfilled);
@@ -77,12 +82,18 @@ public record Jar(
     Standing last = standing instanceof Standing.Missing missing ? missing.before() : standing;
     return switch (last.kind()) {
       case IN_REFRIGERATOR, TO_RECAN, TO_THROW_AWAY, TOSSED, RECANNED, UNFILLED -> Optional.empty();
-      case PLANNED, ON_SHELF, IN_FREEZER, MISSING, TAKEN -> facts.useBy();
+      case PLANNED, COOLING, ON_SHELF, IN_FREEZER, MISSING, TAKEN -> facts.useBy();
     };
   }
 
-  /** The moment by which it is to be canned again, frozen or refrigerated; empty for others. */
-  public Optional<OffsetDateTime> recanBy() {
+  /**
+   * The moment by which it is to be canned again, frozen or refrigerated, or from which its seal
+   * may be tested; empty for others.
+   */
+  public Optional<OffsetDateTime> moment() {
+    if (standing instanceof Standing.Cooling cooling) {
+      return Optional.of(cooling.lookFrom());
+    }
     return standing instanceof Standing.ToRecan recan ? Optional.of(recan.by()) : Optional.empty();
   }
 

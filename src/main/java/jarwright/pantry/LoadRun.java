@@ -1,5 +1,9 @@
 package jarwright.pantry;
 
+import jarwright.process.Cooling;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+
 /**
  * A canner load has been processed.
  *
@@ -13,6 +17,16 @@ public record LoadRun(int load, Required required, Observed seen, String note)
     if (load < 1) {
       throw new IllegalArgumentException("loads are counted from 1, not " + load);
     }
+  }
+
+  /**
+   * From when its jars' seals may be tested; empty where something speaks against the load, whose
+   * jars are then judged at once.
+   */
+  public Optional<OffsetDateTime> lookFrom() {
+    return seen.against(required).isEmpty()
+        ? seen.end().map(t -> t.plus(Cooling.LEAST))
+        : Optional.empty();
   }
 
   @Override

@@ -45,12 +45,9 @@ public record Lot(
         || jars().stream().anyMatch(j -> !(j.standing() instanceof Standing.Planned));
   }
 
-  /** Jars of which nothing has been recorded yet. */
+  /** Jars of which nobody has recorded yet how they came out. */
   public JarNumbers open() {
     return JarNumbers.of(
-        jars().stream()
-            .filter(j -> j.standing() instanceof Standing.Planned)
-            .map(j -> j.id().number())
-            .toList());
+        jars().stream().filter(j -> j.isOpen()).map(j -> j.id().number()).toList());
   }
 }

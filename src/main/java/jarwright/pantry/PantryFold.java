@@ -107,15 +107,25 @@ public final class PantryFold {
 
   private void addTo(LotFold lot, LotCode code, LedgerEvent event) {
     Happening what = event.what();
-    if (what instanceof LoadRun load) {
+    if (what instanceof LoadRun && lot.planned().isEmpty()) {
+      remark(event, "lot " + code + " was not made here, so it was passed over");
+    } else if (what instanceof LoadRun load) {
       lot.loads.add(load);
-      event.jars().stream().forEach(n -> lot.jars.computeIfAbsent(n, x -> extra(lot, code, x)));
+      event.jars().stream().forEach(n -> processed(lot, code, n, load));
     } else if (what instanceof Outcome outcome) {
       event.jars().stream().forEach(n -> comeOut(lot, code, n, outcome, event));
     } else if (what instanceof Spoiled spoiled) {
       spoil(lot, code, event, spoiled);
     } else if (what instanceof JarStep step) {
       event.jars().stream().forEach(n -> step(lot, code, n, step, event));
+    }
+  }
+
+  private static void processed(LotFold lot, LotCode code, int number, LoadRun load) {
+    Jar jar = lot.jars.computeIfAbsent(number, n -> extra(lot, code, n));
+    if (jar.standing() instanceof Standing.Planned) {
+      load.lookFrom()
+          .ifPresent(t -> lot.jars.put(number, jar.with(new Standing.Cooling(load.load(), t))));
     }
   }
 
@@ -126,7 +136,7 @@ public final class PantryFold {
 
   private void comeOut(LotFold lot, LotCode code, int number, Outcome outcome, LedgerEvent event) {
     Jar jar = lot.jars.computeIfAbsent(number, n -> extra(lot, code, n));
-    if (jar.standing() instanceof Standing.Planned) {
+    if (jar.isOpen()) {
       lot.jars.put(number, jar.with(outcome));
     } else {
       remark(event, jar.id() + " " + "is " + jar.standing().kind().text() + " already");

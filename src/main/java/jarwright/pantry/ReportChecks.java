@@ -109,7 +109,7 @@ final class ReportChecks {
   }
 
   private boolean isDifferent(Jar jar) {
-    if (jar.standing() instanceof Standing.Planned) {
+    if (jar.isOpen()) {
       return false;
     }
     int number = jar.id().number();

@@ -25,6 +25,7 @@ public record Spot(Standing.Kind kind, String name) implements Comparable<Spot> 
   public static Spot of(Standing standing) {
     return switch (standing.kind()) {
       case ON_SHELF -> new Spot(standing.kind(), ((Standing.OnShelf) standing).shelf());
+      case COOLING -> new Spot(standing.kind(), "cooling");
       case IN_REFRIGERATOR -> new Spot(standing.kind(), "refrigerator");
       case IN_FREEZER -> new Spot(standing.kind(), "freezer");
       case TO_RECAN -> new Spot(standing.kind(), "to can again");

@@ -12,6 +12,7 @@ public sealed interface Standing {
   enum Kind {
     PLANNED,
     UNFILLED,
+    COOLING,
     ON_SHELF,
     IN_REFRIGERATOR,
     IN_FREEZER,
@@ -53,6 +54,24 @@ public sealed interface Standing {
     @Override
     public Kind kind() {
       return Kind.UNFILLED;
+    }
+  }
+
+  /**
+   * Out of the canner as it should be; its seal cannot be told yet, or nobody has told it.
+   *
+   * @param load counted from 1
+   * @param lookFrom when its seal may be tested
+   */
+  record Cooling(int load, OffsetDateTime lookFrom) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.COOLING;
+    }
+
+    @Override
+    public boolean isHere() {
+      return true;
     }
   }
 

@@ -16,7 +16,8 @@ import java.util.stream.Stream;
  * @param spot where the ledger has them, whatever has run out since
  * @param deadline the day by which they are to be used, eaten or canned again; empty where nobody
  *     knows or none is set
- * @param recanBy the moment by which they are to be canned again; empty for others
+ * @param moment by which they are to be canned again, or from which their seals may be tested;
+ *     empty for others
  */
 public record StockLine(
     LotCode lot,
@@ -24,7 +25,7 @@ public record StockLine(
     Urgency urgency,
     Spot spot,
     Optional<LocalDate> deadline,
-    Optional<OffsetDateTime> recanBy,
+    Optional<OffsetDateTime> moment,
     JarNumbers jars) {
 
   private record Key(
@@ -32,7 +33,7 @@ public record StockLine(
       Urgency urgency,
       Spot spot,
       Optional<LocalDate> deadline,
-      Optional<OffsetDateTime> recanBy) {}
+      Optional<OffsetDateTime> moment) {}
 
   /** All jars that are in the house, gathered into lines, first to use first. */
   public static List<StockLine> of(Stream<Jar> jars, OffsetDateTime now) {
@@ -44,7 +45,7 @@ public record StockLine(
               Urgency.of(jar, now),
               Spot.of(jar.standing()),
               jar.deadline(),
-              jar.recanBy());
+              jar.moment());
       gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(jar);
     }
     List<StockLine> lines = new ArrayList<>();
@@ -57,7 +58,7 @@ public record StockLine(
                     key.urgency(),
                     key.spot(),
                     key.deadline(),
-                    key.recanBy(),
+                    key.moment(),
                     JarNumbers.of(same.stream().map(j -> j.id().number()).toList()))));
     return lines;
   }

@@ -104,7 +104,12 @@ public record StockTake(List<Counted> rows, Map<String, Integer> strangers, int 
       if (row.place().map(spot::isCalled).orElse(true)) {
         return;
       }
-      Difference.Kind kind = spot.isShelf() ? Difference.Kind.MOVED : Difference.Kind.NOT_FOR_SHELF;
+      Difference.Kind kind =
+          switch (spot.kind()) {
+            case ON_SHELF -> Difference.Kind.MOVED;
+            case COOLING -> Difference.Kind.NOT_SEALED;
+            default -> Difference.Kind.NOT_FOR_SHELF;
+          };
       add(kind, lot, number, Optional.of(standing), row);
     }
 

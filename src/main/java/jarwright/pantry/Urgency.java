@@ -9,6 +9,8 @@ import java.util.Locale;
 public enum Urgency {
   THROW_AWAY,
   RECAN,
+  /** Its seal is to be tested, now or when it has cooled. */
+  COOLING,
   LOOK_AT,
   /** From an old list: nobody knows how it was processed. */
   UNVOUCHED,
@@ -38,6 +40,7 @@ public enum Urgency {
     return switch (standing.kind()) {
       case TO_THROW_AWAY -> THROW_AWAY;
       case TO_RECAN -> RECAN;
+      case COOLING -> jar.doubt().isPresent() ? LOOK_AT : COOLING;
       case IN_REFRIGERATOR -> jar.doubt().isPresent() ? LOOK_AT : REFRIGERATOR;
       case IN_FREEZER -> jar.doubt().isPresent() ? LOOK_AT : FREEZER;
       default -> jar.doubt().isPresent() ? LOOK_AT : onShelf(jar, now.toLocalDate());

@@ -39,6 +39,7 @@ public final class Headlines {
     return switch (standing.kind()) {
       case PLANNED -> planned(jar);
       case UNFILLED -> told(Tone.PLAIN, "unfilled", Map.of(), Map.of());
+      case COOLING -> cooling((Standing.Cooling) standing);
       case ON_SHELF -> onShelf(jar);
       case IN_REFRIGERATOR ->
           dated(Tone.COLD, "cold", date(((Standing.InRefrigerator) standing).eatBy()));
@@ -71,6 +72,13 @@ public final class Headlines {
     return past
         ? told(Tone.LOOK, "unrecorded", Map.of(), Map.of())
         : told(Tone.PLAIN, "planned", Map.of(), Map.of());
+  }
+
+  /** Nothing is said of its seal before it has cooled, and then it is asked for. */
+  private Headline cooling(Standing.Cooling cooling) {
+    return now.isBefore(cooling.lookFrom())
+        ? dated(Tone.LOOK, "cooling", time(cooling.lookFrom()))
+        : told(Tone.COLD, "test-seal", Map.of(), Map.of());
   }
 
   private Headline onShelf(Jar jar) {

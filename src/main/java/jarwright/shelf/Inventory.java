@@ -30,15 +30,18 @@ final class Inventory {
           Urgency.USE_FIRST,
           Urgency.DUE_SOON);
 
+  /** What has an hour of its own. */
+  private static final Set<Urgency> MOMENT = EnumSet.of(Urgency.RECAN, Urgency.COOLING);
+
   /** What makes jars of a lot share a line; planned ones have no urgency. */
   private record Key(
-      ShelfPlace place, LotCode lot, Optional<Urgency> urgency, Optional<OffsetDateTime> recanBy)
+      ShelfPlace place, LotCode lot, Optional<Urgency> urgency, Optional<OffsetDateTime> moment)
       implements Comparable<Key> {
     private static final Comparator<Key> ORDER =
         Comparator.comparing(Key::place)
             .thenComparing(Key::lot)
             .thenComparing(k -> k.urgency().map(Urgency::ordinal).orElse(-1))
-            .thenComparing(k -> k.recanBy().map(OffsetDateTime::toInstant).orElse(Instant.MIN));
+            .thenComparing(k -> k.moment().map(OffsetDateTime::toInstant).orElse(Instant.MIN));
 
     @Override
     public int compareTo(Key other) {
@@ -56,7 +59,7 @@ final class Inventory {
           ShelfPlace place = ShelfPlace.of(standing, jar.facts().shelf(), words);
           Optional<Urgency> urgency =
               standing.isHere() ? Optional.of(Urgency.of(jar, now)) : Optional.empty();
-          Key key = new Key(place, jar.id().lot(), urgency, recanBy(jar, urgency));
+          Key key = new Key(place, jar.id().lot(), urgency, moment(jar, urgency));
           gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(jar);
         });
     gathered.forEach(
@@ -65,8 +68,8 @@ final class Inventory {
     places.values().forEach(lines -> lines.sort(ShelfLine.FIRST_TO_USE));
   }
 
-  private static Optional<OffsetDateTime> recanBy(Jar jar, Optional<Urgency> urgency) {
-    return urgency.equals(Optional.of(Urgency.RECAN)) ? jar.recanBy() : Optional.empty();
+  private static Optional<OffsetDateTime> moment(Jar jar, Optional<Urgency> urgency) {
+    return urgency.filter(MOMENT::contains).isPresent() ? jar.moment() : Optional.empty();
   }
 
   private static ShelfLine line(Key key, List<Jar> jars) {
@@ -76,7 +79,7 @@ final class Inventory {
         key.lot(),
         first.facts(),
         key.place().calls() ? Optional.empty() : first.deadline(),
-        key.recanBy(),
+        key.moment(),
         jars.stream().map(j -> j.id().number()).sorted().toList(),
         key.urgency());
   }

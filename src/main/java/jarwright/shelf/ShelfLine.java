@@ -13,7 +13,8 @@ import java.util.Optional;
  * The jars of one lot at one place that are equally urgent.
  *
  * @param useBy the day by which they are to be used; empty where nobody knows, or none matters
- * @param recanBy the moment by which they are to be canned again; empty for others
+ * @param moment by which they are to be canned again, or from which their seals may be tested;
+ *     empty for others
  * @param numbers of the jars, rising
  * @param urgency empty where they are planned and not yet out of the canner
  */
@@ -22,7 +23,7 @@ record ShelfLine(
     LotCode lot,
     LotFacts facts,
     Optional<LocalDate> useBy,
-    Optional<OffsetDateTime> recanBy,
+    Optional<OffsetDateTime> moment,
     List<Integer> numbers,
     Optional<Urgency> urgency) {
   /** First to use first; unknown dates before all, since they may be oldest. */

@@ -20,7 +20,7 @@ record ShelfPlace(int rank, String name) implements Comparable<ShelfPlace> {
   /** Where a jar of the given standing is looked for. */
   static ShelfPlace of(Standing standing, String plannedFor, Wording words) {
     return switch (standing.kind()) {
-      case TO_RECAN, TO_THROW_AWAY ->
+      case TO_RECAN, TO_THROW_AWAY, COOLING ->
           new ShelfPlace(CALLS, words.text("shelf.place." + standing.kind().word()));
       case IN_REFRIGERATOR, IN_FREEZER ->
           new ShelfPlace(COLD, words.text("shelf.place." + standing.kind().word()));

@@ -88,6 +88,11 @@ public final class AnyHappening {
         .as(LoadRun::new);
   }
 
+  /** A boil of 24 or 25 minutes, of which the planned process takes 25. */
+  static Arbitrary<LoadRun> sometimesSoundLoad() {
+    return Arbitraries.of(24, 25).map(n -> InventedKitchen.ran(1, InventedKitchen.NOON, n));
+  }
+
   private static Arbitrary<Planned> plan() {
     Arbitrary<List<Integer>> loads =
         Arbitraries.integers().between(1, 9).list().ofMinSize(1).ofMaxSize(4);

@@ -57,6 +57,22 @@ public final class InventedKitchen {
     return new Outcome(load, true, Liquid.NONE, "", new Verdict.Shelf(), List.of());
   }
 
+  /** A boil that went as the guide asks, for so many minutes; the planned process takes 25. */
+  public static LoadRun ran(int load, OffsetDateTime start, int minutes) {
+    Observed seen =
+        new Observed(
+            Optional.of(start),
+            Optional.empty(),
+            Optional.of(start.plusMinutes(minutes)),
+            Ticked.YES,
+            Optional.empty(),
+            0,
+            Ticked.NO,
+            Ticked.BLANK,
+            Ticked.BLANK);
+    return new LoadRun(load, new Required(25, Optional.empty(), false), seen, "");
+  }
+
   public static Entry entry(LotCode lot, String jars, Happening what) {
     return Entry.of(NOON, lot, JarNumbers.parse(jars), what, BY);
   }

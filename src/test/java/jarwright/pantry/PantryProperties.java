@@ -34,6 +34,7 @@ class PantryProperties {
             Tuple.of(6, AnyHappening.outcome().map(o -> (Happening) o)),
             Tuple.of(9, AnyHappening.step().map(s -> (Happening) s)),
             Tuple.of(1, Arbitraries.of(new Spoiled("mould"))),
+            Tuple.of(3, AnyHappening.sometimesSoundLoad().map(l -> (Happening) l)),
             Tuple.of(
                 1,
                 Arbitraries.of(
@@ -77,6 +78,13 @@ class PantryProperties {
       } else if (event.what() instanceof Imported && known.add(lot)) {
         old.add(lot);
         packed.addAll(jars);
+      } else if (known.contains(lot)
+          && !old.contains(lot)
+          && event.what() instanceof LoadRun load) {
+        // It cools where nothing speaks against it; else its outcome says what it is.
+        if (load.lookFrom().isPresent()) {
+          jars.stream().filter(j -> !never.contains(j)).forEach(packed::add);
+        }
       } else if (known.contains(lot) && event.what() instanceof Outcome) {
         jars.stream().filter(j -> !never.contains(j)).forEach(packed::add);
       } else if (known.contains(lot)

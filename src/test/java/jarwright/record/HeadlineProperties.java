@@ -38,6 +38,7 @@ class HeadlineProperties {
         Arbitraries.frequencyOf(
             Tuple.of(6, AnyHappening.outcome().map(o -> (Happening) o)),
             Tuple.of(3, Arbitraries.of(InventedKitchen.sound(1))),
+            Tuple.of(2, Arbitraries.of(InventedKitchen.ran(1, InventedKitchen.NOON, 25))),
             Tuple.of(6, AnyHappening.step().map(s -> (Happening) s)),
             Tuple.of(1, Arbitraries.of(new Spoiled("mould"))));
     Arbitrary<JarNumbers> jars =

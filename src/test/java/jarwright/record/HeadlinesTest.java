@@ -77,6 +77,18 @@ class HeadlinesTest {
   }
 
   @Test
+  void aCoolingJarHasAnHourFromWhichItsSealIsTested() {
+    Jar cooling = withoutOutcome(FACTS, new Standing.Cooling(1, NOW));
+    says(
+        Tone.LOOK,
+        "Cooling: test the seal from August 26, 2026, 08:00",
+        cooling,
+        NOW.minusSeconds(1));
+    says(Tone.COLD, "Test the seal now", cooling, NOW);
+    says(Tone.COLD, "Test the seal now", cooling, NOW.plusYears(1));
+  }
+
+  @Test
   void aJarToBeCannedAgainHasAnHour() {
     Verdict verdict = new Verdict.Recan(NOW, Optional.empty());
     Jar recan = jar(FACTS, new Standing.ToRecan(NOW, Optional.empty()), verdict);
