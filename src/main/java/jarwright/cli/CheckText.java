@@ -36,6 +36,7 @@ final class CheckText {
     out.append(batch.lot()).append("  ").append(batch.product().name());
     out.append(", ").append(batch.pack()).append(" pack, ").append(batch.jar()).append('\n');
     line("process", process(batch.process()));
+    line("altitude", batch.kitchen().altitude().text(Style.english(Units.BOTH)));
     line("source", batch.row().source() + ", band " + band(batch.row().band()));
     batch.printedFor().ifPresent(j -> line("jar size", "processed as a " + j + ", by Guide 1"));
     batch.sterilise().ifPresent(m -> line("jars first", "boil the empty jars " + m + " min"));

@@ -1,5 +1,6 @@
 package jarwright.cli;
 
+import jarwright.files.AltitudeWord;
 import jarwright.files.OneLine;
 import jarwright.files.PlanReader;
 import jarwright.files.ProcessListing;
@@ -185,7 +186,7 @@ final class ProcessCommand implements Command {
     return found;
   }
 
-  private static void print(Call call, List<Product> products, List<TableRow> rows, Filter filter)
+  private void print(Call call, List<Product> products, List<TableRow> rows, Filter filter)
       throws Refused, IOException {
     Optional<Altitude> altitude = altitude(call);
     boolean listed = products.size() > MOST_TABLES;
@@ -215,15 +216,10 @@ final class ProcessCommand implements Command {
   }
 
   /** The option's altitude, else the household's. */
-  private static Optional<Altitude> altitude(Call call) throws Refused, IOException {
+  private Optional<Altitude> altitude(Call call) throws Refused, IOException {
     if (call.value(ALTITUDE).isPresent()) {
       String text = call.value(ALTITUDE).get();
-      try {
-        return Optional.of(Altitude.parse(text));
-      } catch (IllegalArgumentException e) {
-        throw new Refused(
-            Place.wholeFile("--altitude " + text), e.getMessage(), "write 420 m or 5,400 ft");
-      }
+      return Optional.of(AltitudeWord.read(Place.wholeFile(name()), "--" + ALTITUDE, text));
     }
     Optional<Path> kitchen = PlanRun.kitchenFile(call);
     return kitchen.isPresent()

@@ -5,7 +5,6 @@ import jarwright.batch.Batch;
 import jarwright.process.Method;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Rounding;
-import jarwright.quantity.Style;
 import jarwright.quantity.Units;
 import java.util.List;
 import java.util.Locale;
@@ -26,7 +25,7 @@ final class JarSections {
 
   Section before() {
     SectionBuilder steps = new SectionBuilder("before", words);
-    steps.act("before.match", Figure.of(batch.kitchen().altitude().text(asWritten())));
+    steps.act("before.match", altitude());
     if (batch.method() == Method.DIAL_GAUGE) {
       steps.act("before.dial");
     }
@@ -40,10 +39,16 @@ final class JarSections {
     return steps.build();
   }
 
-  /** She knows her altitude in the unit that she gave it in. */
-  private Style asWritten() {
-    boolean metric = batch.kitchen().altitude().unit() == Altitude.Unit.M;
-    return words.style(metric ? Units.METRIC : Units.US);
+  /**
+   * In the unit that she gave it in, and in the other whatever units the sheet has: a lost thousand
+   * or a wrong unit is seen.
+   */
+  private Figure altitude() {
+    Altitude altitude = batch.kitchen().altitude();
+    boolean metric = altitude.unit() == Altitude.Unit.M;
+    return new Figure(
+        altitude.text(words.style(metric ? Units.METRIC : Units.US)),
+        altitude.text(words.style(metric ? Units.US : Units.METRIC)));
   }
 
   private void addAcid(SectionBuilder steps, AcidPerJar acid) {

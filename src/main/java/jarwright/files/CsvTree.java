@@ -172,7 +172,7 @@ final class CsvTree {
         problems.add(cells.place(i), "this cell has no key above it", "give the column a header");
       } else if (known.contains(key)) {
         Place place = cells.place(i);
-        Written value = new Written.Text(place, text, separator == ';');
+        Written value = new Written.Text(place, text, separator != ',');
         entries.putIfAbsent(key, new Written.Entry(place, value));
       }
     }

@@ -3,6 +3,7 @@ package jarwright.files;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
+import jarwright.quantity.UnclearAmount;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -170,6 +171,9 @@ final class Fields {
                 String number =
                     text.decimalComma() ? DecimalComma.toPoint(text.text()) : text.text();
                 return Optional.of(parse.apply(number));
+              } catch (UnclearAmount e) {
+                problem(key, "\"" + shown(text.text()) + "\" " + e.fault(), e.remedy());
+                return Optional.empty();
               } catch (IllegalArgumentException e) {
                 boolean alone = NUMBER_ALONE.matcher(text.text().strip()).matches();
                 String remedy = (alone ? "add the unit, as in " : "write it like ") + example;

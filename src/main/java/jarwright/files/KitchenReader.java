@@ -29,7 +29,7 @@ final class KitchenReader {
   static final List<String> KEYS =
       List.of(
           "household",
-          "altitude",
+          AltitudeWord.KEY,
           "paper",
           "units",
           "language",
@@ -45,11 +45,8 @@ final class KitchenReader {
           "zone",
           "clock",
           "times");
-  static final String ALTITUDE = "altitude";
   private static final String TIMES = "times";
   private static final int MOST_BURNERS = 12;
-  private static final Altitude LOWEST = Altitude.metres(-450);
-  private static final Altitude HIGHEST = Altitude.metres(6_000);
   private static final Length MOST_OFFSET = Length.millimetres(Registration.MOST_OFFSET);
   private static final String LINK = "https?://[A-Za-z0-9.-]{1,100}(?::[0-9]{1,5})?/?";
 
@@ -66,10 +63,10 @@ final class KitchenReader {
   /** The kitchen, or none where its altitude is not known or a canner not understood. */
   Optional<Kitchen> read() throws IOException, Refused {
     fields.require(
-        ALTITUDE,
+        AltitudeWord.KEY,
         "write it under kitchen: in the plan, or into kitchen.yaml, as altitude: 420 m or "
             + "altitude: 1400 ft");
-    Optional<Altitude> altitude = altitude();
+    Optional<Altitude> altitude = AltitudeWord.read(fields, AltitudeWord.KEY);
     String household = fields.text("household").orElse("");
     Paper paper = fields.word("paper", Paper::named, Paper.ids()).orElse(Paper.LETTER);
     Units units = fields.word("units", KitchenReader::units, unitWords()).orElse(Units.BOTH);
@@ -99,16 +96,6 @@ final class KitchenReader {
             new Kitchen(
                 household, height, paper, units, language, canners, stock, right, down, scale, link,
                 months, burners, zone, clock, times));
-  }
-
-  private Optional<Altitude> altitude() {
-    Optional<Altitude> altitude = fields.amount(ALTITUDE, Altitude::parse, "420 m or 1400 ft");
-    if (altitude.isPresent()
-        && (altitude.get().compareTo(LOWEST) < 0 || altitude.get().compareTo(HIGHEST) > 0)) {
-      fields.problem(ALTITUDE, "nobody cooks at " + altitude.get(), "check number and unit");
-      return Optional.empty();
-    }
-    return altitude;
   }
 
   private static List<String> unitWords() {

@@ -15,7 +15,7 @@ sealed interface Written {
    * A single value.
    *
    * @param text as written, without quotes; empty where a key has no value
-   * @param decimalComma whether the file writes 1,5 for one and a half
+   * @param decimalComma whether the file may write 1,5 for one and a half
    */
   record Text(Place place, String text, boolean decimalComma) implements Written {
     @Override

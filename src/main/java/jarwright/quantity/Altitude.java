@@ -1,5 +1,6 @@
 package jarwright.quantity;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -11,6 +12,8 @@ import java.util.List;
 public record Altitude(Fraction amount, Unit unit) implements Comparable<Altitude> {
   private static final Fraction LOWEST_METRES = Fraction.of(-500);
   private static final Fraction HIGHEST_METRES = Fraction.of(9_000);
+
+  private static final Altitude WHOLE_BELOW = metres(50);
 
   /** Units of altitude, based on the metre. */
   public enum Unit implements jarwright.quantity.Unit {
@@ -66,11 +69,36 @@ public record Altitude(Fraction amount, Unit unit) implements Comparable<Altitud
   /**
    * Reads {@code 420 m} or {@code 5,400 ft}.
    *
+   * @throws UnclearAmount when a point stands before exactly three digits, or in an altitude so low
+   *     that the point more likely parts thousands: {@code 2.4 m} may be 2,400 m. Such an altitude
+   *     is written in whole metres or feet.
    * @throws IllegalArgumentException when number or unit is missing or unknown
    */
   public static Altitude parse(String text) {
-    AmountText.Parsed<Unit> parsed = AmountText.parse("an altitude", text, Unit.values());
-    return new Altitude(parsed.amount(), parsed.unit());
+    AmountText.Written<Unit> written = AmountText.split("an altitude", text, Unit.values());
+    Altitude altitude = new Altitude(written.amount(), written.unit());
+    boolean low = altitude.compareTo(WHOLE_BELOW) < 0;
+    if (written.isLikeThousands() || (low && written.hasPoint())) {
+      throw altitude.unclear(written);
+    }
+    return altitude;
+  }
+
+  /**
+   * Offers the decimal rounded up, as the tables round it too, and the thousands where they are.
+   */
+  private UnclearAmount unclear(AmountText.Written<Unit> written) {
+    String decimal = written.named(written.asDecimal());
+    String whole = written.named(new BigDecimal(amount.ceiling()));
+    String thousands = written.named(written.asThousands());
+    Fraction metres = inMetres().times(1_000);
+    if (metres.compareTo(LOWEST_METRES) < 0 || metres.compareTo(HIGHEST_METRES) > 0) {
+      return new UnclearAmount(
+          written.text(),
+          "may have its point in the wrong place",
+          "check the altitude, and write it in whole " + unit.spellings().get(0) + ", as " + whole);
+    }
+    return UnclearAmount.of(written.text(), List.of(decimal, thousands), List.of(whole, thousands));
   }
 
   /** The exact altitude in metres. */

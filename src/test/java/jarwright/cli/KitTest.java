@@ -128,6 +128,21 @@ class KitTest {
     }
   }
 
+  @Test
+  void checkSaysTheAltitudeInBothUnitsWhateverUnitsAreAskedFor() throws IOException {
+    for (String units : List.of("us", "metric", "both")) {
+      Path plan =
+          plan(
+              "kitchen: {altitude: 1500 m, units: "
+                  + units
+                  + ", canners: [{name: pot, method: boiling-water}]}\n"
+                  + "batches: [{product: pickled-beets, jar: pint, jars: 8, date: 2026-08-24}]\n");
+      assertEquals(0, run("check", plan.toString()), told());
+      String shown = out.toString(StandardCharsets.UTF_8);
+      assertTrue(shown.contains("altitude    4,922 ft (1,500 m)"), shown);
+    }
+  }
+
   /** AIB 539 (2015) Guide 6, pickled beets: yield about 8 pints. */
   @Test
   void checkCountsTheFormulasOfABatch() throws IOException {

@@ -106,6 +106,19 @@ class ProcessTest {
     assertFalse(house.said().contains("boils longer"), house.said());
   }
 
+  /** A point is read as thousands by half of the world, and the lower band has less pressure. */
+  @ParameterizedTest
+  @CsvSource({"1.500m,2 m,1500 m", "2.4m,3 m,2400 m", "1.000ft,1 ft,1000 ft"})
+  void anAltitudeThatCanBeReadTwiceIsAskedFor(String written, String low, String high)
+      throws Exception {
+    assertEquals(1, process("snap beans quart --altitude " + written));
+    assertEquals("", house.said());
+    assertEquals("process: --altitude: \"" + written + "\"", house.told().split(" can mean")[0]);
+    assertTrue(house.told().contains("write " + low + " or " + high + ", whichever is right"));
+    assertEquals(0, process("snap beans quart --altitude " + high.replace(" ", "")));
+    assertEquals(0, process("snap beans quart --altitude " + low.replace(" ", "")));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -23,7 +23,7 @@ class PressureStepsTest {
             .sections();
     assertEquals(
         List.of(
-            "- Check altitude [5,400 ft]",
+            "- Check altitude [5,400 ft (1,646 m)]",
             "- Check gauge: tested this year !More than 2 psi out: replace it.",
             "- Check vent pipe, gasket, rim",
             "- Feel each rim for nicks [7]",
