@@ -35,7 +35,11 @@
   "under": 1.2, "ring": 25, "pot": 26, "keeps": true, "formula": 0, "band": 6, "doubt": 0.7, "title": 17, "louder": 1.5, "beside": true, "whole": ["clock"], "paired": false}>
 <#assign closest = close + {"box": 5.6, "gap": 0, "air": 0.4, "head": 5.6, "louder": 0.5, "doubt": 0.5, "field": 6.4, "row": 7.6, "band": 5.4, "pot": 24.6, "keeps": false, "whole": []}>
 <#assign paired = closest + {"paired": true}>
-<#assign ways = [airy, usual, loose, close, closest, paired]>
+<#-- Larger type takes the sides that it needs, and as few as it can: the first of these that takes the fewest. -->
+<#assign big = usual + {"box": 9, "head": 8.6, "field": 11, "row": 10.5, "ring": 33, "band": 8, "pot": 34}>
+<#assign bigger = big + {"gap": 0.8, "air": 3}>
+<#assign ways = large?then([bigger, big, big + {"whole": ["canner", "clock"]}, big + {"whole": ["clock"], "air": 0.8}],
+  [airy, usual, loose, close, closest, paired])>
 <#-- In mm. A section's sign stands out to the left by 1.3. -->
 <#assign margin = 8, left = margin + 1.5, right = margin + 10, binding = 12>
 <#assign across = paper.w - left - right - binding>
@@ -67,32 +71,35 @@
 <#if s.jars gt row><#list 1..s.jars as j><#if j % 60 == 1><step box="0"><marks size="${tick}" gap="1.1" count="${[60, s.jars - j + 1]?min}" from="${j}"/></step></#if></#list></#if>
 </#macro>
 
-<#-- Headspace as deep as it is; the words of the step stand in it where they have room. -->
+<#-- Headspace as deep as it is. The words of the step stand in a deep one, and above a shallow one, so that no
+     line runs through them. -->
 <#macro gauge s keep>
 <#local depths = s.depths, deepest = 0, food = 2.6, words = across - set.box - 8.5>
 <#list depths as d><#if d.mm gt deepest><#local deepest = d.mm></#if></#list>
-<#local each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1 && deepest gt 6, tall = deepest / 0.3528 / body>
-<#local line = alone?then([3, [1, tall]?max]?min, set.leading), up = alone?then(line * body * 0.3528, -1.2)>
+<#local each = (words - 5 * (depths?size - 1)) / depths?size, alone = depths?size == 1, inside = alone && deepest gt 12>
+<#local line = inside?then([3, deepest / 0.3528 / body]?min, set.leading), up = inside?then(line * body * 0.3528, -1.2)>
 <step figure="${alone?then(depths[0].main, "")}" also="${alone?then(depths[0].also, "")}" keep="${keep}">
-<para before="0" after="0" leading="${line}"><@runs s.runs/>  <span size="${small}">${word("gauge.true")}</span></para>
+<para before="0" after="0" leading="${line}"><@runs s.runs/><#if !inside || !large>  <@trueSize/></#if></para>
 <drawing w="${words}" h="${deepest - up + food}" around="0" alt="<#if !alone><#list depths as d>${d.main} ${d.to}<#sep>, </#list></#if>">
 <#list depths as d>
-  <#local x = d?index * (each + 5), base = (d.mm gt 14)?then(d.mm / 2 - up, (d.mm gt 6)?then(d.mm / 2 - up + 2.2, deepest - up + 7))>
+  <#local x = d?index * (each + 5)>
   <rect x="${x}" y="${d.mm - up}" w="${each}" h="${deepest - d.mm + food}" fill="20%" line="0"/>
   <line x1="${x}" y1="${-up}" x2="${x + each}" y2="${-up}" line="2"/>
   <line x1="${x}" y1="${d.mm - up}" x2="${x + each}" y2="${d.mm - up}" line="2"/>
-  <#if !alone><text x="${x + 2}" y="${base}" size="19" b="yes"><frac>${d.main}</frac></text><text x="${(d.mm gt 14)?then(x + 2, x + 23)}" y="${(d.mm gt 14)?then(base + 6, base)}" size="${small}">${d.also} ${d.to}</text></#if>
+  <#if !alone><text x="${x + 2}" y="${1 - up}" w="${each - 4}" h="${d.mm - 2}" size="19" min="8" valign="middle" leading="1.15"><part b="yes"><frac>${d.main}</frac><span b="no" size="${small}">  ${d.also} ${d.to}</span></part></text></#if>
 </#list>
 </drawing>
-<#if deepest lte 6><space h="6"/></#if>
+<#if inside && large><para size="${small}" before="0.6" after="0"><@trueSize/></para></#if>
 <@caution s.caution/>
 </step>
 </#macro>
 
+<#macro trueSize><span size="${small}">${word("gauge.true")}</span></#macro>
+
 <#macro head s n>
 <#local due = (times.due[s.id])!"", r = set.head / 2>
 <columns widths="9 *" gap="1.5" valign="middle" around="${set.air}" keep="yes">
-  <column><drawing w="9" h="${set.head}" around="0" alt=""><circle cx="2.2" cy="${r}" r="${r}" fill="black"/><text x="2.2" y="${r + 1.6}" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
+  <column><drawing w="9" h="${set.head}" around="0" alt=""><circle cx="${r - 1.3}" cy="${r}" r="${r}" fill="black"/><text x="${r - 1.3}" y="${r + 1.6}" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
   <column><heading level="2" size="${body + set.louder}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no"><keep>${due}</keep></span></#if></heading></column>
 </columns>
 </#macro>
@@ -108,10 +115,15 @@
 <#-- Two short sections side by side; what is written in last stands in the shorter column or below. -->
 <#macro pair a b n>
 <#local within = a.steps?size gte b.steps?size>
-<#if large><@part a n/><@part b n + 1/><@record b 4/><#else>
 <columns widths="* *" gap="5" around="${set.air}"><column><@part a n/></column><column><@part b n + 1/><#if within><@record b 2/></#if></column></columns>
 <#if !within><@record b 4/></#if>
-</#if>
+</#macro>
+
+<#-- Two short sections, and what belongs below the second. -->
+<#macro both a b n>
+<#if large><@part a n/><#if a.id == "out"><group><@part b n + 1/><@record b 4/><#nested></group><#else><@part b n + 1/></#if>
+<#elseif a.id == "out"><group><@pair a b n/><#nested></group>
+<#else><@pair a b n/></#if>
 </#macro>
 
 <#-- A single headspace beside the steps that follow it, where room is dear. -->
@@ -194,7 +206,7 @@
 
 <#-- The minutes as the part of an hour that the hand runs through; each full hour is a ring of its own. -->
 <#macro ring minutes>
-<#local hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1, c = set.ring / 2>
+<#local hours = (minutes / 60)?floor, rest = minutes - hours * 60, rings = hours + (rest gt 0)?then(1, 0), thin = rings gt 1, c = set.ring / 2, k = large?then(1.15, 1)>
 <drawing w="${set.ring}" h="${set.ring}" around="0" alt="${word("clock.ring", {"n": minutes})}">
   <#list 0..11 as tick><arc cx="${c}" cy="${c}" r="${c - 0.5}" from="${tick * 30 - 1}" to="${tick * 30 + 1}" line="3"/></#list>
   <#list 0..<rings as r>
@@ -202,8 +214,8 @@
     <circle cx="${c}" cy="${c}" r="${radius}" line="0.8" ink="40%"/>
     <arc cx="${c}" cy="${c}" r="${radius}" from="0" to="${(r lt hours)?then(359.9, rest * 6)}" line="${thin?then(3.4, 9)}"/>
   </#list>
-  <text x="${c}" y="${c + (minutes gt 99)?then(1.4, 2)}" align="center" size="${(minutes gt 99)?then(20, 28)}" b="yes">${minutes}</text>
-  <text x="${c}" y="${c + (minutes gt 99)?then(4.8, 5.8)}" align="center" size="${(minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
+  <text x="${c}" y="${c + k * (minutes gt 99)?then(1.4, 2)}" align="center" size="${k * (minutes gt 99)?then(20, 28)}" b="yes">${minutes}</text>
+  <text x="${c}" y="${c + k * (minutes gt 99)?then(4.8, 5.8)}" align="center" size="${k * (minutes gt 99)?then(10, 12)}" b="yes">${word("clock.minutes")}</text>
 </drawing>
 </#macro>
 
@@ -290,7 +302,7 @@
 <#list a.ticks as t><#if t.feet lt a.fromFeet - 1 || (a.toFeet gt 0 && t.feet gte a.toFeet)><line x1="${x}" y1="${at(t.feet)}" x2="${x + 1.6}" y2="${at(t.feet)}" line="0.8"/><text x="${x + w - 0.6}" y="${at(t.feet) - 0.7}" align="right" size="7.5">${t.label}</text></#if></#list>
 <rect x="${x}" y="${upper}" w="${w}" h="${lower - upper}" fill="black"/>
 <polygon points="${x - 2.4},${here - 1.5} ${x - 0.3},${here} ${x - 2.4},${here + 1.5}" fill="black"/>
-<text x="${x}" y="${upper + 1}" w="${w}" h="${lower - upper - 2}" turn="90" size="13" min="7" b="yes" ink="white" align="center" valign="middle" wrap="no">${a.band.main}</text>
+<text x="${x}" y="${upper + 1}" w="${w}" h="${lower - upper - 2}" turn="90" size="13" min="6" leading="1.05" b="yes" ink="white" align="center" valign="middle" hyphenate="no">${word("scale.altitude", {"band": a.band.main})}</text>
 </#macro>
 
 <#macro sides><b>${word("head.side")} <page/> ${word("head.of")} <pages/></b></#macro>
@@ -332,7 +344,7 @@
   <#if b.formula.lines?has_content><@formulaList b.formula/></#if>
   <#list b.sections as s>
     <#if skip != ""><#local skip = "">
-    <#elseif s.id == "before" || s.id == "out"><#local other = b.sections[s?index + 1]><#if s.id == "out"><group><@pair s other n/><@doubts b.doubts/></group><#else><@pair s other n/></#if><#local n += 2, skip = "other">
+    <#elseif s.id == "before" || s.id == "out"><#local other = b.sections[s?index + 1]><@both s other n><@doubts b.doubts/></@both><#local n += 2, skip = "other">
     <#elseif s?has_next && besides(s, b.sections[s?index + 1])><@pair s b.sections[s?index + 1] n/><#local n += 2, skip = "part">
     <#elseif set.whole?seq_contains(s.id) && b.loads lte 3 && b.jars lte 60><group><@section s n b.pressure/></group><#local n += 1>
     <#else><@section s n b.pressure/><#local n += 1></#if>
@@ -343,7 +355,6 @@
 
 <sheet size="${body}">
 <#list batches as b>
-<#if large><#assign set = usual><@checklist b/>
-<#else><fit sides="2"><#list ways as way><#assign set = way><@checklist b/></#list></fit></#if>
+<fit sides="2"><#list ways as way><#assign set = way><@checklist b/></#list></fit>
 </#list>
 </sheet>

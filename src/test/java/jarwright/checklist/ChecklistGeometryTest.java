@@ -25,6 +25,7 @@ class ChecklistGeometryTest {
   private static final double HOLES = 20;
 
   private static final double TICK = 7;
+  private static final double LARGE_TICK = 9;
 
   private static List<byte[]> samples() {
     PlannedBatch[] all = {
@@ -91,6 +92,34 @@ class ChecklistGeometryTest {
     List<Ink> sides = Ink.of(Printed.pdf(batch));
     long boxes = sides.stream().mapToLong(s -> s.boxes(TICK).size()).sum();
     assertEquals(steps + 9, boxes);
+  }
+
+  /** Eyes and hands that need larger words need larger boxes. */
+  @Test
+  void aLargeSheetHasLargeBoxes() {
+    List<Ink> sides = Ink.of(Printed.pdf(PaperSize.LETTER, true, Samples.tomatoes()));
+    assertEquals(0, sides.stream().mapToLong(s -> s.boxes(TICK).size()).sum());
+    assertTrue(sides.stream().mapToLong(s -> s.boxes(LARGE_TICK).size()).sum() > 30);
+  }
+
+  /** What is done while the clock runs and after it stands with it: nobody turns the sheet then. */
+  @Test
+  void theClockHasNoSideForItselfAlone() {
+    for (PlannedBatch batch : List.of(Samples.plums(), Samples.beans(), Samples.tomatoes())) {
+      List<String> sides = Printed.sides(Printed.pdf(PaperSize.LETTER, true, batch));
+      String clock =
+          sides.stream().filter(s -> s.contains("Start the clock")).findFirst().orElseThrow();
+      assertTrue(clock.contains("Put the lid on") || clock.contains("Out and cool"), clock);
+    }
+  }
+
+  @Test
+  void theScaleAtTheEdgeSaysWhatItIs() {
+    for (Ink side : Ink.of(Printed.pdf(Samples.plums()))) {
+      StringBuilder words = new StringBuilder();
+      side.glyphs().forEach(g -> words.append(g.text()));
+      assertTrue(words.toString().contains("Altitude: 1,001 to 3,000 ft"), words::toString);
+    }
   }
 
   @Test

@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.day.PlannedBatch;
 import jarwright.page.PaperSize;
+import jarwright.page.Wording;
+import jarwright.render.WordBundle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -25,10 +29,17 @@ class EverySheetTest {
   /** Type that is no smaller than any element may set it. */
   private static final double SMALLEST = 6;
 
+  /** Lines of words on a side below which it looks like a mistake: common practice, no source. */
+  private static final int FEWEST_LINES = 10;
+
   @ParameterizedTest
-  @CsvSource({"0, false", "0, true", "1, false", "1, true"})
-  void everySheetKeepsItsMarginsAndItsWordsApart(int paper, boolean large) {
+  @CsvSource({
+    "en, 0, false", "en, 0, true", "en, 1, false", "en, 1, true",
+    "es, 0, false", "es, 0, true", "es, 1, false", "es, 1, true"
+  })
+  void everySheetKeepsItsMarginsAndItsWordsApart(String language, int paper, boolean large) {
     PaperSize size = PaperSize.NAMED.get(paper);
+    Wording words = WordBundle.load(language);
     List<PlannedBatch> all = List.copyOf(AllBatches.named().values());
     assertTrue(all.size() > 250, "products, methods and packs");
     List<PlannedBatch> measured = new ArrayList<>();
@@ -37,15 +48,44 @@ class EverySheetTest {
         measured.add(all.get(i));
       }
     }
-    byte[] pdf = Printed.pdf(size, large, measured.toArray(PlannedBatch[]::new));
-    assertEquals(
-        measured.size(), Printed.sides(pdf).stream().filter(s -> s.contains("Side 1 of ")).count());
+    byte[] pdf =
+        Printed.pdf(
+            size, large, measured.stream().map(b -> Printed.view(b, words)).toList(), words);
+    String first = words.text("head.side") + " 1 " + words.text("head.of");
+    List<String> texts = Printed.sides(pdf);
+    assertEquals(measured.size(), texts.stream().filter(s -> s.contains(first)).count());
     List<Ink> sides = Ink.of(pdf);
     for (int i = 0; i < sides.size(); i++) {
       boolean front = i % 2 == 0;
       inside(sides.get(i), front ? HOLES : FILM, size.width() - (front ? FILM : HOLES), size);
       apart(sides.get(i));
+      noRuleThroughWords(sides.get(i));
+      filled(sides.get(i), texts.get(i));
     }
+  }
+
+  /** A line drawn across meets no character, as a headspace at true size could. */
+  private static void noRuleThroughWords(Ink side) {
+    for (Ink.Shape rule : side.shapes()) {
+      if (rule.tall() > 0.01) {
+        continue;
+      }
+      for (Ink.Glyph glyph : side.glyphs()) {
+        boolean across = glyph.left() < rule.right() && glyph.right() > rule.left();
+        boolean through = glyph.top() < rule.top() && glyph.base() > rule.top();
+        assertTrue(
+            glyph.text().isBlank() || !across || !through, () -> rule + " runs through " + glyph);
+      }
+    }
+  }
+
+  /** No side holds a few lost lines; the back of a sheet before the next one may be empty. */
+  private static void filled(Ink side, String text) {
+    Set<Long> lines = new TreeSet<>();
+    side.glyphs().stream()
+        .filter(g -> !g.text().isBlank())
+        .forEach(g -> lines.add(Math.round(g.base())));
+    assertTrue(lines.isEmpty() || lines.size() >= FEWEST_LINES, () -> "almost empty: " + text);
   }
 
   private static void inside(Ink side, double left, double right, PaperSize size) {
