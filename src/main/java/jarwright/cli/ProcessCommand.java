@@ -1,11 +1,15 @@
 package jarwright.cli;
 
+import jarwright.ask.Heard;
+import jarwright.ask.Meaning;
+import jarwright.ask.Said;
+import jarwright.ask.TableQuestion;
 import jarwright.files.AltitudeWord;
 import jarwright.files.OneLine;
 import jarwright.files.PlanReader;
 import jarwright.files.ProcessListing;
 import jarwright.files.ProcessTables;
-import jarwright.files.UntestedRows;
+import jarwright.files.SayingRows;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
@@ -16,9 +20,7 @@ import jarwright.process.Method;
 import jarwright.process.Pack;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
-import jarwright.process.ProductSearch;
 import jarwright.process.TableRow;
-import jarwright.process.UntestedSearch;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
@@ -26,6 +28,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -42,6 +45,15 @@ final class ProcessCommand implements Command {
   private static final String ALL = "all";
   private static final List<String> FORMATS = List.of("text", "csv", "json");
   private static final int MOST_TABLES = 6;
+  private static final Said NOTHING_SAID =
+      new Said(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of(),
+          List.of(),
+          false,
+          Optional.empty());
 
   @Override
   public String name() {
@@ -76,32 +88,61 @@ final class ProcessCommand implements Command {
     if (asked(call).length() > OneLine.LONGEST) {
       throw new Usage("process takes words of " + OneLine.LONGEST + " characters or fewer in all");
     }
-    ProcessWords words = ProcessWords.of(call.arguments());
-    Wish wish = wish(call, words);
     ProcessTables tables = ProcessTables.ofProgram();
-    List<Product> known = tables.products();
-    ProcessRefusal refusal = new ProcessRefusal(new UntestedSearch(UntestedRows.read(), known));
-    List<Product> products = new ArrayList<>(products(call, known, words, refusal));
-    ProcessBook book = call.has(ALL) ? tables.book() : tables.bookOf(ids(products));
-    Filter filter = new Filter(book, wish);
-    List<TableRow> rows = new ArrayList<>();
     if (call.has(ALL)) {
-      book.rows().stream().filter(r -> filter.fits(product(book, r), r)).forEach(rows::add);
-    } else {
-      for (Product product : products) {
-        book.rows(product.id()).stream().filter(r -> filter.fits(product, r)).forEach(rows::add);
+      everything(call, format, tables.book());
+      return;
+    }
+    Heard heard = SayingRows.search(tables).hear(String.join(" ", call.arguments()));
+    ProcessRefusal refusal = new ProcessRefusal(asked(call), heard.language(), tables);
+    Meaning.Known known = known(call, tables, heard, refusal);
+    TableQuestion question = question(call, known.products(), heard.said());
+    ProcessBook book = tables.bookOf(ids(known.products()));
+    TableQuestion.Finding finding = question.ask(book);
+    if (finding instanceof TableQuestion.Finding.NeedsPressure low) {
+      throw refusal.of(low, book);
+    }
+    if (finding instanceof TableQuestion.Finding.NoSuchSetting none) {
+      throw refusal.of(none, book);
+    }
+    TableQuestion.Finding.Rows found = (TableQuestion.Finding.Rows) finding;
+    switch (format) {
+      case "csv" -> call.out().print(ProcessListing.csv(found.rows()));
+      case "json" ->
+          call.out().print(ProcessListing.json(found.rows(), altitude(call, heard.said())));
+      default -> {
+        known
+            .readAs()
+            .forEach((w, m) -> call.out().println("\"" + w + "\" was read as " + m + "."));
+        if (!heard.said().times().isEmpty()) {
+          call.out()
+              .println(
+                  "You said "
+                      + String.join(" and ", heard.said().times())
+                      + ". Only the times below are tested.");
+        }
+        print(call, found, question, book, altitude(call, heard.said()));
+        known.doubt().ifPresent(d -> call.out().println(ProcessRefusal.caution(d)));
+        call.out().println(Help.CAUTION);
       }
     }
-    if (rows.isEmpty()) {
-      throw refusal.of(asked(call), products, book);
-    }
-    products.removeIf(p -> rows.stream().noneMatch(r -> r.productId().equals(p.id())));
+  }
+
+  private static void everything(Call call, String format, ProcessBook book)
+      throws Usage, Refused, IOException {
+    TableQuestion question = question(call, book.products(), NOTHING_SAID);
+    List<TableRow> rows =
+        book.rows().stream().filter(r -> question.fits(book, product(book, r), r)).toList();
     switch (format) {
       case "csv" -> call.out().print(ProcessListing.csv(rows));
-      case "json" -> call.out().print(ProcessListing.json(rows, altitude(call)));
+      case "json" -> call.out().print(ProcessListing.json(rows, altitude(call, NOTHING_SAID)));
       default -> {
-        print(call, products, rows, filter);
-        refusal.caution(call.value(PRODUCT).orElse(words.product())).ifPresent(call.out()::println);
+        print(
+            call,
+            new TableQuestion.Finding.Rows(book.products(), rows),
+            question,
+            book,
+            altitude(call, NOTHING_SAID));
         call.out().println(Help.CAUTION);
       }
     }
@@ -124,82 +165,75 @@ final class ProcessCommand implements Command {
     return String.join(" ", asked);
   }
 
-  /** What a row must be to be shown; an empty wish fits all. */
-  private record Wish(Optional<Pack> pack, Optional<JarSize> jar, List<Method> methods) {}
-
-  private record Filter(ProcessBook book, Wish wish) {
-    boolean fits(Product product, TableRow row) {
-      return wish.pack().map(row.pack()::covers).orElse(true)
-          && wish.jar().map(j -> row.jar() == book.printedFor(product, j)).orElse(true)
-          && (wish.methods().isEmpty() || wish.methods().contains(row.method()));
-    }
-
-    /** The jar asked for, where another size's time serves it. */
-    Optional<JarSize> served(Product product) {
-      return wish.jar().filter(j -> book.printedFor(product, j) != j);
-    }
-  }
-
-  private static Wish wish(Call call, ProcessWords words) throws Usage {
+  /** An option goes before the same thing in the words. */
+  private static TableQuestion question(Call call, List<Product> products, Said said) throws Usage {
     Optional<Pack> pack = oneOf(call, PACK, Pack.choices()).flatMap(Pack::named);
     Optional<JarSize> jar = oneOf(call, JAR, JarSize.ids()).flatMap(JarSize::named);
     Optional<Method> method = oneOf(call, METHOD, Method.ids()).flatMap(Method::named);
-    return new Wish(
-        pack.or(words::pack), jar.or(words::jar), method.map(List::of).orElse(words.methods()));
+    return new TableQuestion(
+        products,
+        pack.or(said::pack),
+        jar.or(said::jar),
+        method.map(List::of).orElse(said.methods()),
+        jar.isPresent() ? Optional.empty() : said.untestedJar(),
+        said.inHours());
   }
 
-  private static List<Product> products(
-      Call call, List<Product> known, ProcessWords words, ProcessRefusal refusal)
-      throws Usage, Refused {
-    if (call.has(ALL)) {
+  private static Meaning.Known known(
+      Call call, ProcessTables tables, Heard heard, ProcessRefusal refusal) throws Usage, Refused {
+    if (call.value(PRODUCT).isPresent()) {
+      return new Meaning.Known(
+          List.of(product(call.value(PRODUCT).get(), tables.products())),
+          Optional.empty(),
+          Map.of(),
+          Optional.empty());
+    }
+    if (heard.food() instanceof Meaning.Known known) {
       return known;
     }
-    if (call.value(PRODUCT).isPresent()) {
-      String id = call.value(PRODUCT).get();
-      List<String> ids = known.stream().map(Product::id).toList();
-      return List.of(
-          known.stream()
-              .filter(p -> p.id().equals(id))
-              .findFirst()
-              .orElseThrow(
-                  () ->
-                      new Usage(
-                          "there is no product \""
-                              + id
-                              + "\""
-                              + Nearest.to(id, ids)
-                                  .map(n -> "; did you mean " + n + "?")
-                                  .orElse(""))));
+    if (heard.food() instanceof Meaning.Refused why) {
+      throw refusal.of(why);
     }
-    refusal.check(asked(call), words.product());
-    if (words.product().isEmpty()) {
-      throw new Usage("process needs words, as in: jarwright process raw peaches quart; or --all");
+    if (heard.food() instanceof Meaning.Unknown unknown) {
+      throw refusal.of(unknown);
     }
-    List<Product> found = new ProductSearch(known).find(words.product());
-    if (found.isEmpty()) {
-      throw new Refused(
-          Place.wholeFile(words.product()),
-          "no product of the tables has such a name",
-          "what has no tested process is not safe to can: freeze or refrigerate it, and ask your"
-              + " local extension service");
-    }
-    return found;
+    throw new Usage("process needs a food, as in: jarwright process raw peaches quart; or --all");
   }
 
-  private void print(Call call, List<Product> products, List<TableRow> rows, Filter filter)
-      throws Refused, IOException {
-    Optional<Altitude> altitude = altitude(call);
+  private static Product product(String id, List<Product> known) throws Usage {
+    List<String> ids = known.stream().map(Product::id).toList();
+    return known.stream()
+        .filter(p -> p.id().equals(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new Usage(
+                    "there is no product \""
+                        + id
+                        + "\""
+                        + Nearest.to(id, ids).map(n -> "; did you mean " + n + "?").orElse("")));
+  }
+
+  private static void print(
+      Call call,
+      TableQuestion.Finding.Rows found,
+      TableQuestion question,
+      ProcessBook book,
+      Optional<Altitude> altitude) {
+    List<Product> products = found.products();
     boolean listed = products.size() > MOST_TABLES;
     if (listed) {
       call.out()
           .println(products.size() + " products; add a word, or ask for one with --product ID:");
     }
     for (Product product : products) {
-      List<TableRow> own = rows.stream().filter(r -> r.productId().equals(product.id())).toList();
+      List<TableRow> own =
+          found.rows().stream().filter(r -> r.productId().equals(product.id())).toList();
       if (listed) {
         call.out().println(product.id() + "  " + product.name());
       } else {
-        call.out().println(new ProcessText(product, altitude).text(own, filter.served(product)));
+        call.out()
+            .println(new ProcessText(product, altitude).text(own, question.served(book, product)));
       }
     }
     if (altitude.isPresent() && !listed) {
@@ -215,11 +249,12 @@ final class ProcessCommand implements Command {
     }
   }
 
-  /** The option's altitude, else the household's. */
-  private Optional<Altitude> altitude(Call call) throws Refused, IOException {
-    if (call.value(ALTITUDE).isPresent()) {
-      String text = call.value(ALTITUDE).get();
-      return Optional.of(AltitudeWord.read(Place.wholeFile(name()), "--" + ALTITUDE, text));
+  /** The option's altitude, else the one that was said, else the household's. */
+  private static Optional<Altitude> altitude(Call call, Said said) throws Refused, IOException {
+    Optional<String> text = call.value(ALTITUDE).or(said::altitude);
+    if (text.isPresent()) {
+      Place place = Place.wholeFile("process");
+      return Optional.of(AltitudeWord.read(place, "--" + ALTITUDE, text.get()));
     }
     Optional<Path> kitchen = PlanRun.kitchenFile(call);
     return kitchen.isPresent()

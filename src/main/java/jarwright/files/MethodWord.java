@@ -1,9 +1,9 @@
 package jarwright.files;
 
+import jarwright.ask.Untested;
 import jarwright.problem.Nearest;
 import jarwright.problem.Refused;
 import jarwright.process.Method;
-import jarwright.process.Untested;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;

@@ -1,16 +1,16 @@
 package jarwright.files;
 
+import jarwright.ask.FoodSearch;
+import jarwright.ask.Heard;
+import jarwright.ask.Meaning;
+import jarwright.ask.Untested;
 import jarwright.problem.Refused;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
-import jarwright.process.ProductSearch;
-import jarwright.process.Untested;
-import jarwright.process.UntestedSearch;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Finds the product that a plan names, or says what it may have meant. */
 final class ProductFinder {
@@ -18,6 +18,7 @@ final class ProductFinder {
 
   private final ProcessTables tables;
   private final ProcessBook asked;
+  private Optional<FoodSearch> search = Optional.empty();
 
   /**
    * @param words the products that will be asked for, as the plan has them
@@ -27,45 +28,52 @@ final class ProductFinder {
     this.asked = tables.bookOf(words);
   }
 
-  /** The product named in a batch; otherwise a problem that says what may have been meant. */
+  /**
+   * The product named in a batch, by its id or by what a household calls this one alone; otherwise
+   * a problem that says what may have been meant.
+   */
   Optional<Product> find(Fields batch, String key) throws IOException, Refused {
-    Optional<String> id = batch.plainWord(key);
-    if (id.isEmpty()) {
+    Optional<String> word = batch.plainWord(key);
+    if (word.isEmpty()) {
       return Optional.empty();
     }
-    Optional<Product> found = asked.product(id.get());
-    if (found.isEmpty()) {
-      tell(batch, key, id.get());
-    }
-    return found;
+    Optional<Product> product = asked.product(word.get());
+    return product.isPresent() ? product : heard(batch, key, word.get());
   }
 
-  private void tell(Fields batch, String key, String word) throws IOException, Refused {
-    UntestedSearch search = new UntestedSearch(UntestedRows.read(), tables.products());
-    Optional<Untested> untested = search.isProduct(word) ? Optional.empty() : search.find(word);
-    if (untested.isPresent()) {
-      Untested way = untested.get();
-      batch.problem(key, "no tested process for " + way.what() + ": " + way.why(), way.remedy());
-      return;
+  private Optional<Product> heard(Fields batch, String key, String word)
+      throws IOException, Refused {
+    if (search.isEmpty()) {
+      search = Optional.of(SayingRows.search(tables));
     }
-    List<String> near = near(word);
-    String lookUp = "jarwright process " + firstWord(word);
+    Heard heard = search.get().hear(word);
+    if (heard.food() instanceof Meaning.Refused refused) {
+      Untested way = refused.untested();
+      batch.problem(key, "no tested process for " + way.what() + ": " + way.why(), way.remedy());
+      return Optional.empty();
+    }
+    if (heard.food() instanceof Meaning.Known known) {
+      if (known.one().isPresent() && heard.said().isNothing()) {
+        return known.one();
+      }
+      tell(batch, key, known.products());
+    } else if (heard.food() instanceof Meaning.Unknown unknown) {
+      tell(batch, key, unknown.near());
+    } else {
+      tell(batch, key, List.of());
+    }
+    return Optional.empty();
+  }
+
+  private static void tell(Fields batch, String key, List<Product> near) {
+    List<String> shown = near.stream().limit(MOST_SHOWN).map(Product::id).toList();
+    String lookUp = "jarwright process " + batch.said(key);
     String more = near.size() > MOST_SHOWN ? " or one of those that are shown by " + lookUp : "";
-    List<String> shown = near.subList(0, Math.min(MOST_SHOWN, near.size()));
     batch.problem(
         key,
         "there is no product \"" + batch.said(key) + "\"",
-        near.isEmpty()
+        shown.isEmpty()
             ? "look for it with: " + lookUp
             : "did you mean " + String.join(" or ", shown) + more + "?");
-  }
-
-  private static String firstWord(String word) {
-    return Stream.of(word.split("[^\\p{L}]+")).filter(w -> !w.isEmpty()).findFirst().orElse("WORD");
-  }
-
-  /** The products that share the most words with what was asked for, the plainest first. */
-  private List<String> near(String word) throws Refused {
-    return new ProductSearch(tables.products()).find(word).stream().map(Product::id).toList();
   }
 }

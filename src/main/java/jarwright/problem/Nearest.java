@@ -43,7 +43,7 @@ public final class Nearest {
   }
 
   /** Edits (insert, drop, change one letter) that turn one word into the other. */
-  private static int distance(String a, String b) {
+  public static int distance(String a, String b) {
     int[] row = new int[b.length() + 1];
     for (int j = 0; j <= b.length(); j++) {
       row[j] = j;

@@ -48,7 +48,7 @@ public final class FuzzedFiles {
     try {
       switch (input[0]) {
         case 'v' -> VerdictTable.read(text);
-        case 'u' -> UntestedRows.read(text);
+        case 'u' -> UntestedRows.read(text, Map.of("es", text));
         case 's' -> StepTables.readAll(StepTables.file(2, "en"), text);
         case 'l' -> LabelStocks.builtIn(text);
         default -> {

@@ -20,7 +20,7 @@ record House(String base) {
       List.of(
           Set.of("quantity", "problem", "lot"),
           Set.of("process", "page"),
-          Set.of("plan"),
+          Set.of("plan", "ask"),
           Set.of("batch", "water"),
           Set.of("day", "pantry"),
           Set.of("checklist", "label", "shelf", "record"),
@@ -40,6 +40,7 @@ record House(String base) {
           entry("process", Set.of("quantity", "problem")),
           entry("page", Set.of("quantity")),
           entry("plan", Set.of("quantity", "problem", "process")),
+          entry("ask", Set.of("problem", "process")),
           entry("batch", levels(0, 2)),
           entry("water", Set.of("quantity", "process", "plan")),
           entry("day", levels(0, 3)),

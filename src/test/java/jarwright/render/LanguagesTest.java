@@ -33,7 +33,7 @@ class LanguagesTest {
   private static final String UNIT = "unit.";
 
   private static final List<String> PARTS =
-      List.of("common", "checklist", "label", "shelf", "day", "record", "web");
+      List.of("common", "checklist", "label", "shelf", "day", "record", "web", "process");
 
   private static Map<String, String> texts(String part, String language) {
     String file = "/jarwright/words/" + part + "_" + language + ".properties";
