@@ -15,6 +15,7 @@ import jarwright.process.TestedProcess;
 import jarwright.quantity.Volume;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A batch worked out: everything that the print-outs say of it.
@@ -22,8 +23,8 @@ import java.util.Optional;
  * @param row the printed cell whose process is used
  * @param offered all time and pressure pairs that the table offers here, the used one among them
  * @param printedFor the size whose time is used where the guide does not list the jar's own
- * @param jars made ready: at least as many as the produce can fill
- * @param expected how many of them the produce may fill
+ * @param jars made ready: at least as many as the produce or the formula may fill
+ * @param expected how many of them the produce or the formula may fill
  * @param sterilise minutes to boil the empty jars; empty where clean hot jars do
  * @param salt for each jar
  */
@@ -74,6 +75,11 @@ public record Batch(
 
   public Method method() {
     return row.method();
+  }
+
+  /** The jars that the plan asks for, where it does not give produce. */
+  public OptionalInt asked() {
+    return plan.amount().fold(OptionalInt::of, mass -> OptionalInt.empty());
   }
 
   /** One new lid for each jar. */

@@ -10,11 +10,15 @@ import jarwright.problem.Problems;
 import jarwright.process.AcidDose;
 import jarwright.process.AcidKind;
 import jarwright.process.AcidRule;
+import jarwright.process.Formula;
 import jarwright.process.JarSize;
 import jarwright.process.ProcessBook;
+import jarwright.process.Product;
 import jarwright.process.SaltRule;
 import jarwright.process.TestedProcess;
+import jarwright.quantity.Mass;
 import jarwright.quantity.Volume;
+import java.util.List;
 import java.util.Optional;
 
 /** Works a plan out to the batch that the print-outs show, or tells every reason why not. */
@@ -37,18 +41,24 @@ public final class BatchReckoner {
   public Optional<Batch> reckon(BatchPlan plan, LotCode lot, Problems problems) {
     Problems here = new Problems();
     Optional<Choice> choice = new Chooser(plan, kitchen, book, here).choose();
-    JarRange expected = expected(plan, here);
+    Optional<FormulaMultiple> formula = formula(plan);
+    JarRange expected = expected(plan, formula, here);
     Optional<AcidPerJar> acid = acid(plan, Math.max(1, expected.most()), here);
     checkCover(plan, here);
     problems.addAll(here.list());
     if (choice.isEmpty() || !here.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(batch(plan, lot, choice.get(), expected, acid));
+    return Optional.of(batch(plan, lot, choice.get(), formula, expected, acid));
   }
 
   private Batch batch(
-      BatchPlan plan, LotCode lot, Choice choice, JarRange expected, Optional<AcidPerJar> acid) {
+      BatchPlan plan,
+      LotCode lot,
+      Choice choice,
+      Optional<FormulaMultiple> formula,
+      JarRange expected,
+      Optional<AcidPerJar> acid) {
     int jars = expected.most();
     JarSize jar = plan.jar();
     TestedProcess process = choice.row().process().orElseThrow();
@@ -66,8 +76,11 @@ public final class BatchReckoner {
         acid,
         salt(plan),
         plan.cover().flatMap(Cover::syrup).map(s -> SyrupNeed.of(book.syrup(s, jar), jars, jar)),
-        perJar(plan).map(p -> p.forJars(jars)),
-        FormulaMultiple.filling(book.formulas(plan.product().id()), jars, jar),
+        formula
+            .flatMap(FormulaMultiple::mainProduce)
+            .map(ProduceRange::exactly)
+            .or(() -> perJar(plan).map(p -> p.forJars(jars))),
+        formula,
         plan.product().headspace().of(choice.pack(), jar),
         process.needsSterileJars()
             ? Optional.of(JarSterilising.minutesAt(kitchen.altitude()))
@@ -79,34 +92,73 @@ public final class BatchReckoner {
     return ProducePerJar.of(plan.product().produce(), plan.jar());
   }
 
-  /** The jars that the plan's amount comes to. */
-  private static JarRange expected(BatchPlan plan, Problems problems) {
+  private Optional<FormulaMultiple> formula(BatchPlan plan) {
+    Product product = plan.product();
+    List<Formula> printed = book.formulas(product.id());
     return plan.amount()
         .fold(
-            JarRange::exactly,
-            mass -> {
-              Optional<ProducePerJar> perJar = perJar(plan);
-              if (perJar.isEmpty()) {
-                problems.add(
-                    plan.placeOf("produce"),
-                    "the guide prints no weight of produce for " + plan.product().id(),
-                    "give the number of jars instead");
-                return JarRange.exactly(1);
-              }
-              JarRange range = perJar.get().fromProduce(mass);
-              if (range.most() < 1) {
-                problems.add(
-                    plan.placeOf("produce"),
-                    mass + " does not fill one " + plan.jar() + " jar",
-                    "take more, or a smaller jar");
-              } else if (range.most() > Amount.MOST_JARS) {
-                problems.add(
-                    plan.placeOf("produce"),
-                    mass + " makes more than " + Amount.MOST_JARS + " jars",
-                    "check the unit, or divide it into batches");
-              }
-              return range;
-            });
+            jars -> FormulaMultiple.filling(printed, jars, plan.jar(), product),
+            mass -> FormulaMultiple.from(printed, mass, plan.jar(), product));
+  }
+
+  /** The jars that the plan's amount comes to. */
+  private JarRange expected(BatchPlan plan, Optional<FormulaMultiple> formula, Problems problems) {
+    Optional<JarRange> made = formula.flatMap(f -> f.fills(plan.jar()));
+    return plan.amount()
+        .fold(
+            jars ->
+                made.map(range -> range.within(Amount.MOST_JARS)).orElse(JarRange.exactly(jars)),
+            mass -> fromProduce(plan, mass, formula, made, problems));
+  }
+
+  private JarRange fromProduce(
+      BatchPlan plan,
+      Mass mass,
+      Optional<FormulaMultiple> formula,
+      Optional<JarRange> made,
+      Problems problems) {
+    Optional<JarRange> fromWeight =
+        made.or(
+            () ->
+                book.formulas(plan.product().id()).stream().anyMatch(f -> f.jars().isPresent())
+                    ? Optional.empty()
+                    : perJar(plan).map(p -> p.fromProduce(mass)));
+    if (fromWeight.isEmpty()) {
+      problems.add(
+          plan.placeOf("produce"),
+          "the guide prints no weight of produce for " + plan.product().id(),
+          "give the number of jars instead");
+      return JarRange.exactly(1);
+    }
+    JarRange range = fromWeight.get();
+    if (range.most() < 1 || formula.filter(FormulaMultiple::isNothing).isPresent()) {
+      problems.add(
+          plan.placeOf("produce"),
+          mass + " does not fill one " + plan.jar() + " jar" + tooLittle(formula),
+          "take more, or a smaller jar");
+    } else if (range.most() > Amount.MOST_JARS) {
+      problems.add(
+          plan.placeOf("produce"),
+          mass + " makes more than " + Amount.MOST_JARS + " jars",
+          "check the unit, or divide it into batches");
+    }
+    return range;
+  }
+
+  /** What the least amount of a formula takes, where that is what is wanting. */
+  private static String tooLittle(Optional<FormulaMultiple> formula) {
+    return formula
+        .filter(f -> f.mainProduce().isPresent())
+        .map(FormulaMultiple::least)
+        .map(
+            least ->
+                ": "
+                    + (least.singly() ? "one formula" : "half the formula")
+                    + " takes "
+                    + least.mainProduce().orElseThrow()
+                    + " of "
+                    + least.formula().mainProduce().orElseThrow().ingredient())
+        .orElse("");
   }
 
   private static Optional<AcidPerJar> acid(BatchPlan plan, int jars, Problems problems) {

@@ -20,7 +20,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * A batch as it was planned, frozen: what a record page, a trace or a later look at the jars needs,
@@ -84,7 +83,7 @@ public record BatchRecord(
       Optional<Acid> acid,
       Optional<Volume> salt,
       Optional<Syrup> syrup,
-      OptionalInt formulaTimes,
+      Optional<Fraction> formulaTimes,
       List<Headspace> headspace) {
     public Additions {
       headspace = List.copyOf(headspace);
@@ -160,7 +159,7 @@ public record BatchRecord(
             batch.acid().map(a -> new Acid(a.kind(), a.each())),
             batch.salt(),
             batch.syrup().map(SyrupNeed::syrup),
-            batch.formula().map(FormulaMultiple::times).orElse(OptionalInt.empty()),
+            batch.formula().flatMap(FormulaMultiple::times),
             batch.headspace()),
         new Jars(
             batch.jars(),

@@ -47,7 +47,7 @@ public final class BatchView {
         "formula",
         batch
             .formula()
-            .map(f -> new FormulaView(f, batch.product().guide(), words, units, named).view())
+            .map(f -> new FormulaView(batch, f, words, named).view())
             .orElse(Map.of("lines", List.of())));
     view.put("dated", false);
     view.put("times", Map.of("due", Map.of(), "starts", List.of(), "ends", List.of()));

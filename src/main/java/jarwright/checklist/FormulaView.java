@@ -1,11 +1,12 @@
 package jarwright.checklist;
 
+import jarwright.batch.Batch;
 import jarwright.batch.FormulaMultiple;
+import jarwright.batch.JarRange;
 import jarwright.day.FormulaAmount;
 import jarwright.page.Wording;
 import jarwright.process.FormulaLine;
-import jarwright.process.JarYield;
-import jarwright.quantity.Units;
+import jarwright.quantity.Fraction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,80 +15,83 @@ import java.util.function.UnaryOperator;
 
 /** A fixed formula's ingredients for a batch. */
 final class FormulaView {
-  /** Guide chapter of jams and jellies, whose formulas are cooked one at a time. */
-  private static final int JELLIES = 7;
-
+  private final Batch batch;
   private final FormulaMultiple multiple;
-  private final boolean oneAtATime;
+  private final Fraction times;
   private final Wording words;
-  private final Units units;
   private final UnaryOperator<String> named;
 
   /**
-   * @param guide the product's chapter of the guide
    * @param named the print-out language's words for an English ingredient or note
    */
-  FormulaView(
-      FormulaMultiple multiple,
-      int guide,
-      Wording words,
-      Units units,
-      UnaryOperator<String> named) {
+  FormulaView(Batch batch, FormulaMultiple multiple, Wording words, UnaryOperator<String> named) {
+    this.batch = batch;
     this.multiple = multiple;
-    this.oneAtATime = guide == JELLIES;
+    this.times = multiple.times().orElse(Fraction.ONE);
     this.words = words;
-    this.units = units;
     this.named = named;
   }
 
   Map<String, Object> view() {
     Map<String, Object> view = new LinkedHashMap<>();
-    int times = multiple.times().orElse(1);
-    view.put("made", made(times));
-    view.put("yield", multiple.formula().jars().map(this::yieldOf).orElse(""));
-    List<FormulaLine> lines = oneAtATime ? multiple.formula().lines() : multiple.lines();
-    view.put("lines", lines.stream().map(l -> line(l, oneAtATime ? 1 : times)).toList());
+    view.put("made", made());
+    view.put("yield", multiple.fills(batch.jar()).map(this::fills).orElse(""));
+    boolean each = multiple.singly();
+    List<FormulaLine> lines = each ? multiple.formula().lines() : multiple.lines();
+    boolean asPrinted = each || times.equals(Fraction.ONE);
+    view.put("lines", lines.stream().map(l -> line(l, asPrinted)).toList());
     return view;
   }
 
-  private String made(int times) {
+  private String made() {
     if (multiple.times().isEmpty()) {
       return words.text("formula.uncounted");
     }
-    return oneAtATime && times > 1
-        ? words.text("formula.one-at-a-time", Map.of("n", times))
-        : words.count("formula.times", times);
-  }
-
-  /** What one formula gives. */
-  private String yieldOf(JarYield yield) {
-    String jars = words.count("jar." + yield.jar(), yield.most());
-    String key = yield.fewest() == yield.most() ? "formula.yield" : "formula.yield-range";
-    Map<String, Object> values = new LinkedHashMap<>();
-    values.put("most", yield.most());
-    values.put("jars", jars);
-    if (yield.fewest() != yield.most()) {
-      values.put("fewest", yield.fewest());
+    if (times.equals(Fraction.ONE)) {
+      return words.text("formula.once");
     }
-    return words.text(key, values);
+    if (times.compareTo(Fraction.ONE) < 0) {
+      return words.text("formula.half");
+    }
+    String key = multiple.singly() ? "formula.one-at-a-time" : "formula.times";
+    return words.text(key, Map.of("n", times.toString()));
   }
 
-  private Map<String, Object> line(FormulaLine line, int times) {
+  /** The jars that it fills in all, and that the plan asked for fewer. */
+  private String fills(JarRange range) {
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("most", words.number(range.most()));
+    values.put("jars", words.count("jar." + batch.jar(), range.most()));
+    if (range.isExact()) {
+      return words.text("formula.fills", values) + fewerAsked();
+    }
+    values.put("fewest", words.number(range.fewest()));
+    return words.text("formula.fills-range", values) + fewerAsked();
+  }
+
+  private String fewerAsked() {
+    int asked = batch.asked().orElse(batch.jars());
+    return asked == batch.jars()
+        ? ""
+        : " " + words.text("formula.fewer-asked", Map.of("n", words.number(asked)));
+  }
+
+  private Map<String, Object> line(FormulaLine line, boolean asPrinted) {
     Map<String, Object> one = new LinkedHashMap<>();
     one.put("ingredient", named.apply(line.ingredient()));
-    one.putAll(FigureView.of(new FormulaAmount(words, units).of(line)));
-    one.put("note", note(line.note(), times));
+    one.putAll(FigureView.of(new FormulaAmount(words, batch.kitchen().units()).of(line)));
+    one.put("note", note(line.note(), asPrinted));
     one.put("fixed", line.isFixed());
     return one;
   }
 
   /** The clauses of a note that are for the cook and still hold when the formula is multiplied. */
-  private String note(String english, int times) {
+  private String note(String english, boolean asPrinted) {
     List<String> clauses = List.of(english.split("; ", -1));
     List<String> worded = List.of(named.apply(english).split("; ", -1));
     List<String> kept = new ArrayList<>();
     for (int i = 0; i < Math.min(clauses.size(), worded.size()); i++) {
-      if (stillHolds(clauses.get(i), times)) {
+      if (stillHolds(clauses.get(i), asPrinted)) {
         kept.add(worded.get(i));
       }
     }
@@ -95,11 +99,11 @@ final class FormulaView {
   }
 
   /** How a row was printed is not for the cook, and an amount in words was not multiplied. */
-  private static boolean stillHolds(String clause, int times) {
+  private static boolean stillHolds(String clause, boolean asPrinted) {
     boolean aboutPrint = clause.contains("printed") || clause.contains("derived");
     boolean saidByMark = clause.contains("reduce") || clause.contains("do not increase");
     boolean amount = clause.chars().anyMatch(Character::isDigit);
     boolean ratio = clause.contains("per ") || clause.contains("%");
-    return !aboutPrint && !saidByMark && (times == 1 || !amount || ratio);
+    return !aboutPrint && !saidByMark && (asPrinted || !amount || ratio);
   }
 }

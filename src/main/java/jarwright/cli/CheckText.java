@@ -8,6 +8,7 @@ import jarwright.process.AltitudeBand;
 import jarwright.process.Headspace;
 import jarwright.process.TestedProcess;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Mass;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
@@ -70,7 +71,8 @@ final class CheckText {
         batch.headspace().stream().map(this::headspace).collect(Collectors.joining(", ")));
     batch.formula().ifPresent(f -> line("formula", formula(f)));
     produce().ifPresent(p -> line("produce", p));
-    line("jars", jars(batch.expected()) + ", as many new lids");
+    line("jars", jars(batch.expected()));
+    batch.formula().flatMap(f -> f.less(batch.jar())).ifPresent(this::less);
     line("canner", batch.canner().name() + ": " + loads(loads));
     line("use by", batch.useBy().toString());
     return out.toString();
@@ -100,9 +102,26 @@ final class CheckText {
   }
 
   private String jars(JarRange expected) {
-    return expected.isExact()
-        ? String.valueOf(batch.jars())
-        : batch.jars() + " made ready; expect " + expected.fewest() + " to " + expected.most();
+    String lids = batch.jars() + ", as many new lids";
+    int asked = batch.asked().orElse(batch.jars());
+    String fewer = asked == batch.jars() ? "" : "; the plan asks for " + asked;
+    return expected.isExact() && fewer.isEmpty()
+        ? lids
+        : lids + "; expect " + range(expected) + fewer;
+  }
+
+  private static String range(JarRange jars) {
+    return jars.isExact() ? String.valueOf(jars.most()) : jars.fewest() + " to " + jars.most();
+  }
+
+  /** What the plan can say for a smaller batch, where it asks for fewer jars than are filled. */
+  private void less(FormulaMultiple less) {
+    JarRange fills = less.fills(batch.jar()).orElseThrow();
+    if (batch.asked().isPresent() && batch.asked().getAsInt() < batch.jars()) {
+      line(
+          "or less",
+          "jars: " + fills.most() + " takes " + formula(less) + ", fills " + range(fills));
+    }
   }
 
   /** As the plan gives it, else what so many jars take. */
@@ -112,10 +131,23 @@ final class CheckText {
         .amount()
         .fold(
             jars -> batch.produce().map(this::produce),
-            mass -> Optional.of(mass.text(style, Rounding.NEAREST) + ", as planned"));
+            mass -> Optional.of(mass.text(style, Rounding.NEAREST) + ", as planned" + taken(mass)));
+  }
+
+  /** What a formula leaves of the produce that there is. */
+  private String taken(Mass planned) {
+    return batch
+        .formula()
+        .flatMap(FormulaMultiple::mainProduce)
+        .filter(taken -> taken.compareTo(planned) < 0)
+        .map(taken -> "; the formula takes " + taken.text(style, Rounding.UP))
+        .orElse("");
   }
 
   private String produce(ProduceRange range) {
+    if (range.isExact()) {
+      return range.most().text(style, Rounding.UP);
+    }
     return "about "
         + range.about().text(style, Rounding.UP)
         + ", at most "
@@ -127,7 +159,9 @@ final class CheckText {
     String printed = formula.formula().yield();
     return formula.times().isEmpty()
         ? "made as often as it takes"
-        : formula.times().getAsInt() + " × " + printed;
+        : formula.times().get()
+            + " × "
+            + (formula.formula().jars().isPresent() ? printed : "the formula " + printed);
   }
 
   private static String loads(List<Integer> loads) {

@@ -12,8 +12,14 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Writes the amount of a formula's ingredient; acids are never rounded down. */
+/**
+ * Writes the amount of a formula's ingredient: exactly in US measures, in metric never less of acid
+ * or salt and never more of food, so that no rounding makes the food less acid.
+ */
 public final class FormulaAmount {
+  private static final int QUARTERS = 4;
+  private static final int OUNCES = 16;
+
   private final Wording words;
   private final Units units;
 
@@ -26,14 +32,13 @@ public final class FormulaAmount {
     if (line.isToTaste()) {
       return Figure.of(words.text("formula.to-taste"));
     }
-    Rounding rounding = line.isAcid() ? Rounding.UP : Rounding.NEAREST;
+    Rounding rounding = line.rounding();
     if (spelled(line.unit(), Volume.Unit.values())) {
       Function<Fraction, Volume> volume = amount -> Volume.parse(amount + " " + line.unit());
       return range(line, (amount, style) -> volume.apply(amount).text(style, rounding));
     }
     if (spelled(line.unit(), Mass.Unit.values())) {
-      return range(
-          line, (amount, style) -> Mass.parse(amount + " " + line.unit()).text(style, rounding));
+      return range(line, (amount, style) -> mass(amount, line.unit()).text(style, rounding));
     }
     boolean one = line.most().compareTo(Fraction.ONE) <= 0;
     String key = "formula.unit." + line.unit().replace(' ', '-') + (one ? ".one" : ".other");
@@ -43,6 +48,13 @@ public final class FormulaAmount {
             : words.text(
                 "range", Map.of("from", line.least().toString(), "to", line.most().toString()));
     return Figure.of(words.text(key, Map.of("n", number)));
+  }
+
+  /** Pounds in quarters, as scales show them; else in ounces, which hold it exactly. */
+  private static Mass mass(Fraction amount, String unit) {
+    Mass mass = Mass.parse(amount + " " + unit);
+    boolean quarters = mass.unit() != Mass.Unit.LB || amount.times(QUARTERS).isWhole();
+    return quarters ? mass : new Mass(amount.times(OUNCES), Mass.Unit.OZ);
   }
 
   private interface Written {

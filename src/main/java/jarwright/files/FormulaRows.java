@@ -25,8 +25,7 @@ final class FormulaRows {
 
   /** Formulas whose jars the guide does not count. */
   private static final List<String> UNCOUNTED =
-      List.of(
-          "", "per quart of soft jelly", "per gallon of container capacity (no jar yield printed)");
+      List.of("", "per quart of soft jelly", "per gallon of container");
 
   private static final Pattern QUANTITY =
       Pattern.compile("(\\d+(?:-\\d/\\d)?|\\d/\\d)(?:(?: to |-)(\\d+(?:-\\d/\\d)?))?");

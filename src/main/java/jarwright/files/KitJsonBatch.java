@@ -162,7 +162,7 @@ final class KitJsonBatch {
     out.writeObjectFieldStart("formula");
     text("printed_yield", multiple.formula().yield());
     if (multiple.times().isPresent()) {
-      out.writeNumberField("times", multiple.times().getAsInt());
+      out.writeNumberField("times", decimal(multiple.times().get(), RoundingMode.UNNECESSARY));
     }
     out.writeArrayFieldStart("ingredients");
     for (FormulaLine line : multiple.lines()) {

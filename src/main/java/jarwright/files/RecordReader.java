@@ -18,6 +18,7 @@ import jarwright.process.Source;
 import jarwright.process.Syrup;
 import jarwright.process.TestedProcess;
 import jarwright.quantity.Altitude;
+import jarwright.quantity.Fraction;
 import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
 import jarwright.quantity.Mass;
@@ -144,12 +145,11 @@ final class RecordReader {
                     new BatchRecord.Acid(
                         kind,
                         need("acid-each-jar", fields.parsed("acid-each-jar", Volume::parse))));
-    Optional<Integer> times = maybe("formula-times");
     return new BatchRecord.Additions(
         acid,
         fields.parsed("salt-each-jar", Volume::parse),
         fields.word("syrup", Syrup::named, Syrup.ids()),
-        times.isPresent() ? OptionalInt.of(times.get()) : OptionalInt.empty(),
+        fields.parsed("formula-times", Fraction::parse),
         headspace);
   }
 

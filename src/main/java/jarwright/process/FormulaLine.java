@@ -1,6 +1,7 @@
 package jarwright.process;
 
 import jarwright.quantity.Fraction;
+import jarwright.quantity.Rounding;
 import java.util.List;
 
 /**
@@ -14,6 +15,7 @@ import java.util.List;
 public record FormulaLine(
     String ingredient, Fraction least, Fraction most, String unit, String note) {
   private static final String PER_JAR = "per jar";
+  private static final List<String> SPOONS = List.of("tsp", "Tbsp");
   private static final List<String> ACIDS =
       List.of("vinegar", "lemon juice", "lime juice", "lemon or lime juice", "citric acid");
 
@@ -33,14 +35,26 @@ public record FormulaLine(
     return ACIDS.stream().anyMatch(ingredient::contains);
   }
 
+  /**
+   * Which way an amount that has no spoon, jug or scale mark is rounded, so that the food never
+   * becomes less acid or less salt than printed: up for these two, down for the food itself.
+   */
+  public Rounding rounding() {
+    if (isAcid() || ingredient.contains("salt")) {
+      return Rounding.UP;
+    }
+    boolean harmless = ingredient.contains("sugar") || SPOONS.contains(unit);
+    return harmless ? Rounding.NEAREST : Rounding.DOWN;
+  }
+
   /** Whether the amount may not be changed, not even a little. */
   public boolean isFixed() {
     boolean optional = note.contains("optional");
     return !optional && (isAcid() || note.contains("reduce") || note.contains("do not increase"));
   }
 
-  /** So many times the amount; what is counted by the jar stays as it is. */
-  public FormulaLine times(int factor) {
+  /** So many times the amount, exactly; what is counted by the jar stays as it is. */
+  public FormulaLine times(Fraction factor) {
     if (unit.equals(PER_JAR)) {
       return this;
     }

@@ -15,8 +15,13 @@ public record JarYield(int fewest, int most, JarSize jar) {
     }
   }
 
-  /** The least content it gives, in pints. */
-  public Fraction pints() {
+  /** The content that the formula surely gives, in pints. */
+  public Fraction leastPints() {
     return jar.pints().times(fewest);
+  }
+
+  /** The content that it may give, in pints. */
+  public Fraction mostPints() {
+    return jar.pints().times(most);
   }
 }

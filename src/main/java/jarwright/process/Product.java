@@ -17,4 +17,14 @@ public record Product(
     AcidRule acid,
     SaltRule salt,
     ProduceNeed produce,
-    String note) {}
+    String note) {
+  private static final int JAMS_AND_JELLIES = 7;
+
+  /**
+   * Whether a formula is cooked in whole ones, one after the other: a double batch of jam or jelly
+   * does not always gel (AIB 539, 2015, Guide 7: "do not double", 6 to 8 cups of juice at a time).
+   */
+  public boolean isCookedSingly() {
+    return guide == JAMS_AND_JELLIES;
+  }
+}

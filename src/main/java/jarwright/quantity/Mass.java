@@ -6,6 +6,7 @@ import java.util.List;
 public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
   private static final Fraction KILOGRAM = Fraction.of(1_000);
   private static final Fraction FINE_TO = Fraction.of(100);
+  private static final Fraction COARSE_FROM = KILOGRAM.times(5);
 
   /** Units of mass, based on the gram. */
   public enum Unit implements jarwright.quantity.Unit {
@@ -70,7 +71,7 @@ public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
     return inGrams().compareTo(other.inGrams());
   }
 
-  /** Quarter pounds or quarter ounces, and grams or tenths of a kilogram. */
+  /** Quarter pounds or quarter ounces, and grams, twentieths or tenths of a kilogram. */
   public String text(Style style, Rounding rounding) {
     return style.join(us(style, rounding), metric(style, rounding));
   }
@@ -87,7 +88,8 @@ public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
     Fraction grams = inGrams();
     if (grams.compareTo(KILOGRAM) >= 0) {
       Fraction kilograms = grams.dividedBy(KILOGRAM);
-      return style.named(AmountText.digits(rounding.toStep(kilograms, Fraction.of(1, 10))), "kg");
+      Fraction step = Fraction.of(1, grams.compareTo(COARSE_FROM) < 0 ? 20 : 10);
+      return style.named(AmountText.digits(rounding.toStep(kilograms, step)), "kg");
     }
     Fraction step = grams.compareTo(FINE_TO) < 0 ? Fraction.ONE : Fraction.of(5);
     return style.named(AmountText.digits(rounding.toStep(grams, step)), "g");

@@ -6,15 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import jarwright.lot.LotCode;
-import jarwright.process.Formula;
-import jarwright.process.FormulaLine;
+import jarwright.process.Book;
 import jarwright.process.JarSize;
-import jarwright.process.JarYield;
 import jarwright.process.Source;
 import jarwright.process.Syrup;
 import jarwright.process.SyrupRow;
 import jarwright.quantity.Altitude;
-import jarwright.quantity.Fraction;
 import jarwright.quantity.Mass;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
@@ -22,7 +19,6 @@ import jarwright.quantity.Units;
 import jarwright.quantity.Volume;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -101,9 +97,40 @@ class BatchAmountsTest {
   }
 
   @Test
-  void aProductWithoutPrintedWeightHasNoProduceRange() {
+  void aFormulaTakesTheWeightThatItPrintsAndNothingIsKnownWhereNoneIsPrinted() {
     assertEquals(
-        Optional.empty(), Plans.of("product: apple-butter; jar: pint", BIG_POT).batch().produce());
+        Mass.parse("8 lb"),
+        Plans.of("product: apple-butter; jar: pint", BIG_POT)
+            .batch()
+            .produce()
+            .filter(ProduceRange::isExact)
+            .orElseThrow()
+            .most());
+    assertEquals(
+        Optional.empty(),
+        Plans.of("product: chile-salsa-ii; jar: pint", BIG_POT).batch().produce());
+  }
+
+  /**
+   * AIB 539 (2015): p. 3-8 a bushel of 53 lb gives 17 to 20 quarts of crushed tomatoes, 2-3/4 lb a
+   * quart; p. 3-5 juice 15 to 18, 3-1/4 lb; p. 2-9 apricots 20 to 25 of 50 lb, 2-1/4 lb; p. 4-14 a
+   * bag of 50 lb of white potatoes 18 to 22.
+   */
+  @ParameterizedTest(name = "{1} of {0}: {2}")
+  @CsvSource({
+    "tomatoes-crushed, 53 lb, 17 to 19 to 20",
+    "tomatoes-crushed, 35 lb, 11 to 12 to 13",
+    "tomato-juice, 53 lb, 15 to 16 to 18",
+    "tomato-juice, 65 lb, 18 to 20 to 22",
+    "apricots-halved-or-sliced, 50 lb, 20 to 22 to 25",
+    "potatoes-white, 50 lb, 18 to 18 to 22"
+  })
+  void produceAtHandIsJudgedByTheBushelAndTheAverage(String id, String produce, String range) {
+    JarRange jars =
+        ProducePerJar.of(Book.product(id).produce(), JarSize.QUART)
+            .orElseThrow()
+            .fromProduce(Mass.parse(produce));
+    assertEquals(range, jars.fewest() + " to " + jars.likely() + " to " + jars.most());
   }
 
   /** AIB 539 (2015) p. 2-5: medium syrup for 9 pints is 5-1/4 cups of water, 2-1/4 of sugar. */
@@ -225,33 +252,6 @@ class BatchAmountsTest {
   }
 
   @Test
-  void theFormulaThatLeavesTheLeastOverIsMadeAsOftenAsItTakes() {
-    assertEquals("a x1", filling(4, JarSize.PINT, formula("a", 4, 5, JarSize.PINT)));
-    assertEquals("a x2", filling(5, JarSize.PINT, formula("a", 4, 5, JarSize.PINT)));
-    assertEquals("a x1", filling(8, JarSize.HALF_PINT, formula("a", 4, 5, JarSize.PINT)));
-    assertEquals("a x2", filling(3, JarSize.QUART, formula("a", 4, 5, JarSize.PINT)));
-    Formula four = formula("four", 4, 4, JarSize.PINT);
-    Formula five = formula("five", 5, 5, JarSize.PINT);
-    assertEquals("five x1", filling(5, JarSize.PINT, four, five));
-    assertEquals("four x1", filling(4, JarSize.PINT, four, five));
-    assertEquals("five x4", filling(20, JarSize.PINT, four, five), "the fewest pots");
-    Formula quarts = formula("quarts", 2, 2, JarSize.QUART);
-    assertEquals("four x2", filling(5, JarSize.PINT, quarts, four), "printed for the size");
-    assertEquals("quarts x1", filling(2, JarSize.QUART, four, quarts));
-    assertEquals("four x1", filling(8, JarSize.HALF_PINT, four, five), "none for the size");
-  }
-
-  @Test
-  void aFormulaWithoutACountOfJarsIsShownAsPrinted() {
-    Formula uncounted = new Formula("jelly", "per quart of soft jelly", Optional.empty(), lines());
-    FormulaMultiple multiple =
-        FormulaMultiple.filling(List.of(uncounted), 7, JarSize.PINT).orElseThrow();
-    assertEquals(OptionalInt.empty(), multiple.times());
-    assertEquals(lines(), multiple.lines());
-    assertEquals(Optional.empty(), FormulaMultiple.filling(List.of(), 7, JarSize.PINT));
-  }
-
-  @Test
   void aBatchNeedsATestedProcess() {
     Batch batch = Plans.of("product: applesauce; jar: pint", BIG_POT).batch();
     var closed =
@@ -318,18 +318,5 @@ class BatchAmountsTest {
             .getMessage());
     assertThrows(
         IllegalArgumentException.class, () -> BatchRecord.of(batch, List.of(7, 0), List.of()));
-  }
-
-  private static String filling(int jars, JarSize jar, Formula... printed) {
-    FormulaMultiple multiple = FormulaMultiple.filling(List.of(printed), jars, jar).orElseThrow();
-    return multiple.formula().productId() + " x" + multiple.times().orElse(-1);
-  }
-
-  private static Formula formula(String name, int fewest, int most, JarSize jar) {
-    return new Formula(name, "", Optional.of(new JarYield(fewest, most, jar)), lines());
-  }
-
-  private static List<FormulaLine> lines() {
-    return List.of(new FormulaLine("sugar", Fraction.ONE, Fraction.ONE, "cup", ""));
   }
 }

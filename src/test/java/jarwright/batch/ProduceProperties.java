@@ -32,9 +32,10 @@ class ProduceProperties {
       @ForAll JarSize jar,
       @ForAll @IntRange(min = 1, max = 2_000) int jars) {
     ProducePerJar perJar = perJar(product, jar);
-    assertEquals(jars, perJar.fromProduce(perJar.forJars(jars).most()).fewest());
-    assertEquals(jars, perJar.fromProduce(perJar.forJars(jars).about()).likely());
-    assertEquals(jars, perJar.fromProduce(perJar.forJars(jars).least()).most());
+    assertTrue(perJar.fromProduce(perJar.forJars(jars).most()).fewest() >= jars);
+    assertEquals(jars, perJar.fromProduce(Mass.pounds(perJar.worst().times(jars))).fewest());
+    assertEquals(jars, perJar.fromProduce(Mass.pounds(perJar.usual().times(jars))).likely());
+    assertEquals(jars, perJar.fromProduce(Mass.pounds(perJar.least().times(jars))).most());
   }
 
   /** The printed weight is what she buys: a quarter pound or a tenth of a kilogram, never less. */
@@ -59,6 +60,7 @@ class ProduceProperties {
     ProducePerJar perJar = perJar(product, jar);
     JarRange jars = perJar.fromProduce(Mass.parse(grams + " g"));
     assertTrue(jars.fewest() <= jars.likely() && jars.likely() <= jars.most());
+    assertTrue(perJar.worst().compareTo(perJar.most()) <= 0);
     ProduceRange produce = perJar.forJars(7);
     assertTrue(produce.least().compareTo(produce.about()) <= 0);
     assertTrue(produce.about().compareTo(produce.most()) <= 0);
@@ -78,16 +80,15 @@ class ProduceProperties {
     Optional<Fraction> nine = Optional.of(Fraction.of(18));
     Optional<Fraction> quart = Optional.of(Fraction.of(5, 2));
     Optional<Fraction> none = Optional.empty();
-    assertEquals("3 3 3", each(seven, nine, none, JarSize.QUART));
-    assertEquals("2 2 2", each(seven, nine, none, JarSize.PINT));
-    assertEquals("1 1 1", each(seven, nine, none, JarSize.HALF_PINT));
-    assertEquals("2-1/4 2-1/4 2-1/4", each(seven, nine, none, JarSize.ONE_AND_A_HALF_PINT));
-    assertEquals("4 4 4", each(none, nine, none, JarSize.QUART));
-    assertEquals("1-1/2 1-1/2 1-1/2", each(seven, none, none, JarSize.PINT));
-    assertEquals("2-1/2 2-1/2 2-1/2", each(none, none, quart, JarSize.QUART));
-    assertEquals("3 3 3", each(seven, none, quart, JarSize.QUART));
+    assertEquals("3 3 3 3 3", each(seven, nine, none, JarSize.QUART));
+    assertEquals("2 2 2 2 2", each(seven, nine, none, JarSize.PINT));
+    assertEquals("1 1 1 1 1", each(seven, nine, none, JarSize.HALF_PINT));
+    assertEquals("4 4 4 4 4", each(none, nine, none, JarSize.QUART));
     assertEquals(
-        "2-1/2 2-1/2 3", each(Optional.of(Fraction.of(35, 2)), none, three(), JarSize.QUART));
+        "1-1/2 1-1/2 1-1/2 1-1/2 1-1/2", each(seven, none, none, JarSize.PINT), "quarts serve");
+    assertEquals("2-1/2 2-1/2 2-1/2 2-1/2 2-1/2", each(none, none, quart, JarSize.QUART));
+    assertEquals("2-1/2 2-1/2 3 3 3", each(seven, none, quart, JarSize.QUART), "the average");
+    assertEquals("1-1/4 2 2 2 2", each(none, nine, quart, JarSize.PINT), "the load of pints");
     assertEquals(Optional.empty(), ProducePerJar.of(need(none, none, none), JarSize.PINT));
   }
 
@@ -127,14 +128,18 @@ class ProduceProperties {
     return ProducePerJar.of(product.produce(), jar).orElseThrow();
   }
 
-  private static Optional<Fraction> three() {
-    return Optional.of(Fraction.of(3));
-  }
-
   private static String each(
       Optional<Fraction> seven, Optional<Fraction> nine, Optional<Fraction> quart, JarSize jar) {
     ProducePerJar each = ProducePerJar.of(need(seven, nine, quart), jar).orElseThrow();
-    return each.least() + " " + each.about() + " " + each.most();
+    return each.least()
+        + " "
+        + each.usual()
+        + " "
+        + each.worst()
+        + " "
+        + each.about()
+        + " "
+        + each.most();
   }
 
   private static ProduceNeed need(

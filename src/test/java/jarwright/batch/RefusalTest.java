@@ -59,9 +59,9 @@ class RefusalTest {
   void aJarWithoutATable() {
     assertRefused(
         "product: sauerkraut; pack: hot; jar: half-gallon; method: boiling-water",
-        "jar: sauerkraut has no tested boiling-water process in half-gallon jars, hot pack: a larger"
-            + " jar heats through more slowly than those tested. tested"
-            + " here: boiling-water hot: pint, quart; boiling-water raw: pint, quart; "
+        "jar: sauerkraut has no tested boiling-water process in half-gallon jars, hot pack: a"
+            + " larger jar heats through more slowly than those tested. tested here: boiling-water"
+            + " hot: pint, quart; boiling-water raw: pint, quart; "
             + ASK);
   }
 
@@ -208,8 +208,8 @@ class RefusalTest {
   @Test
   void produceThatTheGuidePrintsNoWeightFor() {
     assertRefused(
-        "product: apple-butter; jar: pint; method: boiling-water; produce: 5 kg",
-        "produce: the guide prints no weight of produce for apple-butter. give the number of jars"
+        "product: chile-salsa-ii; jar: pint; method: boiling-water; produce: 5 kg",
+        "produce: the guide prints no weight of produce for chile-salsa-ii. give the number of jars"
             + " instead");
   }
 
@@ -223,6 +223,22 @@ class RefusalTest {
         "product: plums-halved-or-whole; pack: raw; jar: quart; method: boiling-water; produce:"
             + " 18000 kg",
         "produce: 18000 kg makes more than 2000 jars. check the unit, or divide it into batches");
+  }
+
+  @Test
+  void produceForLessThanTheLeastOfAFormula() {
+    assertRefused(
+        "product: apple-butter; jar: pint; method: boiling-water; produce: 3 lb",
+        "produce: 3 lb does not fill one pint jar: half the formula takes 4 lb of apples. take"
+            + " more, or a smaller jar");
+    assertRefused(
+        "product: grape-plum-jelly; jar: half-pint; method: boiling-water; produce: 3 lb",
+        "produce: 3 lb does not fill one half-pint jar: one formula takes 3-1/2 lb of ripe plums."
+            + " take more, or a smaller jar");
+    assertRefused(
+        "product: dill-pickles-fermented; jar: pint; method: boiling-water; produce: 1 lb",
+        "produce: 1 lb does not fill one pint jar: half the formula takes 2 lb of pickling"
+            + " cucumbers, 4-inch. take more, or a smaller jar");
   }
 
   @Test

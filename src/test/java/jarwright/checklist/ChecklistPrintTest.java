@@ -50,7 +50,7 @@ class ChecklistPrintTest {
       assertTrue(side.contains("14-day sweet pickles (whole, strips or slices)"), side);
       assertTrue(side.contains("Side " + (i + 1) + " of " + sides.size()), side);
       assertTrue(side.contains("0 to 1,000 ft"), side);
-      assertTrue(side.contains("Raw pack · 8 pints · Boiling water"), side);
+      assertTrue(side.contains("Raw pack · 9 pints · Boiling water"), side);
       assertTrue(side.contains("AIB 539 (2015) Guide 6"), side);
     }
   }
@@ -91,11 +91,12 @@ class ChecklistPrintTest {
   @Test
   void theFormulaIsPrintedInBothUnitsWithWhatMustNotChange() {
     String pickles = Printed.words(Printed.pdf(Samples.pickles()));
-    assertTrue(pickles.contains("Made 2 times over. One gives about 5 to 9 pints."));
+    assertTrue(pickles.contains("Made once. In all it fills about 5 to 9 pints."));
+    assertTrue(pickles.contains("The plan asks for 8."));
     assertTrue(pickles.contains("Keep every proportion."), pickles);
     assertTrue(pickles.contains("Never less of this"), pickles);
-    assertTrue(pickles.contains("vinegar (5% acidity) 8 cups 1.9 L"), pickles);
-    assertTrue(pickles.contains("celery seed 4 tsp 20 mL"), pickles);
+    assertTrue(pickles.contains("vinegar (5% acidity) 4 cups 950 mL"), pickles);
+    assertTrue(pickles.contains("celery seed 2 tsp 10 mL"), pickles);
   }
 
   @Test

@@ -26,9 +26,9 @@ class BatchRecordFileTest {
     List<Batch> batches = EveryProduct.batches();
     assertEquals(158, batches.size());
     for (Batch batch : batches) {
-      BatchRecord record = BatchRecord.of(batch, List.of(7, 2), TIMES);
+      BatchRecord record = BatchRecord.of(batch, List.of(batch.jars() - 2, 2), TIMES);
       assertEquals(record, read(RecordText.of(record), batch.lot()));
-      BatchRecord untimed = BatchRecord.of(batch, List.of(9), List.of());
+      BatchRecord untimed = BatchRecord.of(batch, List.of(batch.jars()), List.of());
       assertEquals(untimed, read(RecordText.of(untimed), batch.lot()));
     }
   }

@@ -26,8 +26,8 @@ class FormulaLineTest {
 
   @Test
   void whatIsCountedByTheJarIsNotMultiplied() {
-    assertEquals(Fraction.ONE, line("pork cube", "per jar", "").times(3).most());
-    assertEquals(Fraction.of(3), line("onion", "each", "").times(3).most());
+    assertEquals(Fraction.ONE, line("pork cube", "per jar", "").times(Fraction.of(3)).most());
+    assertEquals(Fraction.of(3), line("onion", "each", "").times(Fraction.of(3)).most());
   }
 
   private static FormulaLine line(String ingredient, String unit, String note) {

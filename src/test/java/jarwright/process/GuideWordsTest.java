@@ -159,7 +159,7 @@ class GuideWordsTest {
         new FormulaLine("onions", Fraction.of(3, 2), Fraction.of(2), "cup", "optional");
     assertEquals(
         new FormulaLine("onions", Fraction.of(9, 2), Fraction.of(6), "cup", "optional"),
-        line.times(3));
+        line.times(Fraction.of(3)));
     assertFalse(line.isToTaste());
     assertTrue(new FormulaLine("pepper", Fraction.ZERO, Fraction.ZERO, "tsp", "").isToTaste());
     assertThrows(
@@ -172,7 +172,9 @@ class GuideWordsTest {
 
   @Test
   void aFormulasYieldCountsJarsFromOneUp() {
-    assertEquals(Fraction.of(8), new JarYield(4, 5, JarSize.QUART).pints());
+    JarYield yield = new JarYield(4, 5, JarSize.QUART);
+    assertEquals(Fraction.of(8), yield.leastPints());
+    assertEquals(Fraction.of(10), yield.mostPints());
     assertEquals(4, new JarYield(4, 4, JarSize.PINT).most());
     assertThrows(IllegalArgumentException.class, () -> new JarYield(0, 1, JarSize.PINT));
     assertThrows(IllegalArgumentException.class, () -> new JarYield(2, 1, JarSize.PINT));

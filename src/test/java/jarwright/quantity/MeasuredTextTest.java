@@ -30,7 +30,7 @@ class MeasuredTextTest {
       Add {2 Tbsp} salt                | Add 2 Tbsp (30 mL) salt
       Add {17..18 Tbsp} salt           | Add 1 cup + 1 Tbsp to 1 cup + 2 Tbsp (250 to 265 mL) salt
       Dissolve {3000 mg} in {1 gal}    | Dissolve 3,000 mg in 1 gal (3.8 L)
-      Take {3 lb} fruit                | Take 3 lb (1.4 kg) fruit
+      Take {3 lb} fruit                | Take 3 lb (1.35 kg) fruit
       Take {2..2 lb} fruit             | Take 2 lb (905 g) fruit
       Take {4..6 oz}                   | Take 4 to 6 oz (115 to 170 g)
       """;
