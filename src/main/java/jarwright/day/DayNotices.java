@@ -3,6 +3,7 @@ package jarwright.day;
 import jarwright.batch.Batch;
 import jarwright.day.Notice.Kind;
 import jarwright.water.HeatUp;
+import jarwright.water.LeastCanner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +41,9 @@ final class DayNotices {
     List<Notice> notices = new ArrayList<>();
     if (HeatUp.assumesPower(batch.canner())) {
       notices.add(of(Kind.POWER_ASSUMED, batch, batch.canner().name()));
+    }
+    if (batch.method().isPressure() && !LeastCanner.isKnown(batch.canner())) {
+      notices.add(of(Kind.CANNER_UNCOUNTED, batch, batch.canner().name(), LeastCanner.QUARTS));
     }
     if (load.belowMinimum()) {
       notices.add(of(Kind.SMALL_PRESSURE_LOAD, batch, load.jars(), load.waterJars()));

@@ -35,6 +35,8 @@ public record Notice(Kind kind, Optional<LotCode> lot, List<Object> details) {
     POWER_ASSUMED,
     /** No burner is left for a pot of jars: they are kept hot another way. */
     JARS_HEATED_ELSEWHERE,
+    /** Nothing is known of a pressure canner's size; details: the canner, quarts it must hold. */
+    CANNER_UNCOUNTED,
     /** A pressure canner with fewer jars than good practice; details: jars, jars of water. */
     SMALL_PRESSURE_LOAD,
     /** Empty places are filled with jars of water; details: jars of water. */

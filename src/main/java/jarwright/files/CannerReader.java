@@ -11,6 +11,8 @@ import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
 import jarwright.quantity.Power;
 import jarwright.quantity.Rounding;
+import jarwright.water.LeastCanner;
+import jarwright.water.Places;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -67,7 +69,7 @@ final class CannerReader {
     if (name.isEmpty() || method.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
+    Canner canner =
         new Canner(
             name.get(),
             method.get(),
@@ -78,7 +80,42 @@ final class CannerReader {
             energy,
             holds,
             pressures,
-            tested));
+            tested);
+    checkSize(canner);
+    return Optional.of(canner);
+  }
+
+  private void checkSize(Canner canner) throws IOException, Refused {
+    if (canner.method().isPressure()) {
+      new LeastCanner(DayTables.rack()).fault(canner).ifPresent(f -> tellTooSmall(canner, f));
+    }
+  }
+
+  private void tellTooSmall(Canner canner, LeastCanner.TooSmall fault) {
+    boolean stated = fault.basis() == Places.Basis.STATED;
+    String key = stated ? "holds" : fault.count() == 0 ? "inside-height" : "inside-diameter";
+    fields.problem(
+        fields.has(key) ? key : "inside-diameter",
+        "\""
+            + canner.name()
+            + "\" is too small for pressure canning: "
+            + (stated ? "it holds " : "by its measures it holds ")
+            + fault.count()
+            + " "
+            + fault.jar()
+            + (fault.count() == 1 ? " jar" : " jars")
+            + ". A pressure canner must hold "
+            + LeastCanner.QUARTS
+            + " quart jars or more, whatever jars you fill, because a smaller one heats and cools"
+            + " too fast for the tested times (AIB 539 Guide 1; NCHFP)",
+        "use a larger pressure canner"
+            + (fault.sure()
+                ? ""
+                : ", or where you have counted "
+                    + LeastCanner.QUARTS
+                    + " quarts upright under the lid, write holds: {quart: "
+                    + LeastCanner.QUARTS
+                    + "}"));
   }
 
   private Optional<Length> length(String key, String example) {

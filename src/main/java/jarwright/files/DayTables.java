@@ -12,6 +12,7 @@ import jarwright.water.CirclePacking;
 import jarwright.water.GuideLoads;
 import jarwright.water.JarBook;
 import jarwright.water.JarDimensions;
+import jarwright.water.Rack;
 import jarwright.water.Range;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -53,6 +54,20 @@ public final class DayTables {
     tables.faults.refuse();
     return new DayBook(
         jars.orElseThrow(), packing.orElseThrow(), loads.orElseThrow(), times.orElseThrow());
+  }
+
+  /**
+   * What tells how many jars a canner holds, without the rest.
+   *
+   * @throws Refused with every fault found in it
+   */
+  static Rack rack() throws IOException, Refused {
+    DayTables tables = new DayTables();
+    Optional<JarBook> jars = tables.jars();
+    Optional<CirclePacking> packing = tables.packing();
+    Optional<GuideLoads> loads = tables.loads();
+    tables.faults.refuse();
+    return new Rack(jars.orElseThrow(), packing.orElseThrow(), loads.orElseThrow());
   }
 
   private TableText table(String file, String... columns) throws IOException {

@@ -1,6 +1,7 @@
 package jarwright.water;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** How many equal circles fit into a circle, by the best packings published. */
 public final class CirclePacking {
@@ -25,6 +26,16 @@ public final class CirclePacking {
     if (this.ratios.isEmpty() || this.ratios.get(0) != 1) {
       throw new IllegalArgumentException("one circle needs a circle of its own size");
     }
+  }
+
+  /**
+   * How many times wider than one of so many equal circles the circle round them is; empty beyond
+   * what is published.
+   */
+  OptionalDouble ratio(int circles) {
+    return circles <= ratios.size()
+        ? OptionalDouble.of(ratios.get(circles - 1))
+        : OptionalDouble.empty();
   }
 
   /** The most circles of one diameter inside another; never more than the list is long. */

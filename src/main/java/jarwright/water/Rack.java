@@ -5,6 +5,7 @@ import jarwright.process.JarSize;
 import jarwright.quantity.Length;
 import jarwright.quantity.Rounding;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** Works out how many jars a canner takes at once. */
@@ -41,6 +42,46 @@ public final class Rack {
         layers,
         wide > most.layer() ? Places.Basis.GUIDE : Places.Basis.GEOMETRY,
         Math.min(slim, most.layer()) * layers);
+  }
+
+  /** Jars on the rack, by the widest and by the narrowest that are made. */
+  record Span(int wide, int slim) {}
+
+  /**
+   * What stands on the rack by the canner's measures alone; the guide's load where one is missing.
+   */
+  Span byMeasure(Canner canner, JarSize jar) {
+    GuideLoads.Load most = guide.of(jar);
+    Span any = new Span(most.layer(), most.layer());
+    return jars.of(jar)
+        .map(
+            known ->
+                layers(canner, known, most) == 0
+                    ? new Span(0, 0)
+                    : canner.insideDiameter().isEmpty()
+                        ? any
+                        : new Span(
+                            layer(canner, known, Range::high), layer(canner, known, Range::low)))
+        .orElse(any);
+  }
+
+  /**
+   * Whether a canner that holds no more than so many jars of one size is too narrow for so many
+   * quarts, whichever make of both is taken.
+   */
+  boolean leavesNoRoom(JarSize jar, int count, int quarts) {
+    Optional<JarDimensions> own = jars.of(jar);
+    Optional<JarDimensions> quart = jars.of(JarSize.QUART);
+    OptionalDouble beyond = packing.ratio(count + 1);
+    OptionalDouble wanted = packing.ratio(quarts);
+    return own.isPresent()
+        && quart.isPresent()
+        && beyond.isPresent()
+        && wanted.isPresent()
+        && beyond.getAsDouble() * own.get().diameterMm().high()
+            <= wanted.getAsDouble() * quart.get().diameterMm().high()
+        && beyond.getAsDouble() * own.get().diameterMm().low()
+            <= wanted.getAsDouble() * quart.get().diameterMm().low();
   }
 
   private int layer(Canner canner, JarDimensions jar, Function<Range, Double> end) {

@@ -23,7 +23,7 @@ class BoilingWaterStepsTest {
     assertEquals(
         """
         # Before the fire is lit
-        - Check altitude [420 m]
+        - Check altitude [420 m (1,378 ft)]
         - Feel each rim for nicks [14]
         - Count new lids and bands [14]
         - Lay out lifter, funnel, bubble tool, cloths, timer

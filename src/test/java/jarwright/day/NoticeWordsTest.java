@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.day.Days.Wish;
 import jarwright.page.PaperSize;
+import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
 import jarwright.process.Method;
 import jarwright.process.Product;
@@ -28,6 +29,8 @@ class NoticeWordsTest {
   private static final Kitchen KITCHEN =
       Days.kitchen(4, Days.ZONE, Days.POT, Days.SECOND_POT, Days.DIAL);
 
+  private static final Canner UNKNOWN = Days.canner("dial", Method.DIAL_GAUGE, "", "", 0);
+
   private static List<DayPlan> days() {
     Kitchen berlin = Days.kitchen(4, ZoneId.of("Europe/Berlin"), Days.POT);
     LocalDate clocksBack = LocalDate.of(2026, 10, 24);
@@ -36,6 +39,7 @@ class NoticeWordsTest {
         Days.day(KITCHEN, Wish.plums(14).by("02:00")),
         Days.day(KITCHEN, Wish.plums(14).from("09:00").by("09:30")),
         Days.day(KITCHEN, Wish.beans(1)),
+        Days.day(Days.kitchen(2, Days.ZONE, UNKNOWN), Wish.beans(7)),
         Days.day(
             Days.kitchen(2, Days.ZONE, Days.canner("pot", Method.BOILING_WATER, "", "", 0)),
             Wish.plums(2)),
@@ -64,6 +68,7 @@ class NoticeWordsTest {
                 Notice.Kind.LATE,
                 Notice.Kind.LONG_DAY,
                 Notice.Kind.POWER_ASSUMED,
+                Notice.Kind.CANNER_UNCOUNTED,
                 Notice.Kind.SMALL_PRESSURE_LOAD,
                 Notice.Kind.WATER_UNMEASURED)),
         () -> "seen only " + seen);
@@ -72,13 +77,24 @@ class NoticeWordsTest {
   /** Berlin, 25 October 2026: the clocks go from 03:00 back to 02:00. */
   @Test
   void theNightTheClocksGoBackIsTold() {
-    List<String> told = new NoticeWords(WordBundle.load("en")).of(days().get(5));
+    List<String> told = new NoticeWords(WordBundle.load("en")).of(days().get(6));
     assertTrue(
         told.contains(
             "The clocks are changed meanwhile, from 03:00 to 02:00: time a process by a timer, not"
                 + " by the clock."),
         () -> String.join("\n", told));
     assertTrue(told.contains("The last jars come out after midnight, on October 25, 2026."));
+  }
+
+  /** NCHFP, Using Pressure Canners: four quart jars at least. */
+  @Test
+  void aPressureCannerThatNobodyMeasuredIsAskedAbout() {
+    NoticeWords words = new NoticeWords(WordBundle.load("en"));
+    String asked =
+        "dial: use it only if 4 quart jars or more stand upright in it under the lid. A smaller"
+            + " canner heats and cools too fast.";
+    assertTrue(words.of(days().get(4)).contains(asked), () -> words.of(days().get(4)).toString());
+    assertFalse(words.of(days().get(3)).contains(asked));
   }
 
   @Test
