@@ -12,11 +12,15 @@ import jarwright.day.TaskKind;
 import jarwright.files.HouseholdFolder;
 import jarwright.files.PlanReader;
 import jarwright.files.ProcessTables;
+import jarwright.files.StepTables;
 import jarwright.lot.LotCode;
+import jarwright.page.Language;
 import jarwright.plan.BatchPlan;
 import jarwright.plan.Plan;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
+import jarwright.process.PreparationStep;
+import jarwright.process.Product;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalTime;
@@ -67,8 +71,14 @@ record PlanRun(
         reckoner.reckon(batch, lots.get(batch), problems).ifPresent(batches::add);
       }
     }
+    Map<Product, List<PreparationStep>> steps = new LinkedHashMap<>();
+    for (Batch batch : batches) {
+      if (!steps.containsKey(batch.product())) {
+        steps.put(batch.product(), StepTables.read(batch.product(), Language.ENGLISH.tag()));
+      }
+    }
     DayPlanner planner =
-        new DayPlanner(book.with(read.map(p -> p.kitchen().times()).orElse(List.of())));
+        new DayPlanner(book.with(read.map(p -> p.kitchen().times()).orElse(List.of())), steps::get);
     List<DayPlan> days = planner.plan(batches, call.surroundings().clock().getZone(), problems);
     problems.refuse();
     return new PlanRun(read.orElseThrow(), lots, loads(batches, days), days);

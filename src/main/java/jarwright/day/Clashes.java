@@ -13,31 +13,37 @@ final class Clashes {
   private final Occupancy occupancy;
 
   /**
-   * Two uses of which one must end before the other starts.
-   *
-   * @param first moment that the first hangs on
-   * @param second moment that the second hangs on
-   * @param after least minutes from the first moment to the second where the first use comes first
-   * @param before the same the other way round
+   * One way to order two uses: the moment at which the later one starts follows the moment at which
+   * the earlier one ends.
    */
-  record Pair(int first, int second, int after, int before) {
-    Pair turned() {
-      return new Pair(
-          /* first= */ second, /* second= */ first, /* after= */ before, /* before= */ after);
+  record Order(int earlier, int later, int minutes) {
+    /** How much later than it must it could still come. */
+    int room(Gaps gaps) {
+      return gaps.room(earlier, later, minutes);
     }
 
-    /** How much later than it must the second could still come after the first. */
-    int room(Gaps gaps) {
-      return gaps.room(first, second, after);
+    boolean isRequired(Gaps gaps) {
+      return gaps.between(earlier, later) >= minutes;
+    }
+
+    boolean isAllowed(Gaps gaps) {
+      return gaps.allows(earlier, later, minutes);
+    }
+
+    boolean isKept(int[] at) {
+      return at[later] - at[earlier] >= minutes;
     }
   }
+
+  /** Two uses of which one must end before the other starts. */
+  record Pair(Order once, Order turned) {}
 
   Clashes(DayWork work, Turnarounds turnarounds) {
     this.work = work;
     this.turnarounds = turnarounds;
     this.occupancy = new Occupancy(work);
     for (int i = 0; i < work.loads().size(); i++) {
-      uses.addAll(Use.of(i, work.loads().get(i)));
+      uses.addAll(Use.of(i, work.loads()));
     }
     for (int i = 0; i < uses.size(); i++) {
       for (int j = i + 1; j < uses.size(); j++) {
@@ -46,8 +52,9 @@ final class Clashes {
         boolean tooMuch =
             a.resource() == b.resource()
                 && a.amount() + b.amount() > occupancy.capacity(a.resource());
-        if (tooMuch && moment(a) != moment(b)) {
-          pairs.add(pair(a, b));
+        boolean together = a.isFixed() && b.isFixed() && start(a) == start(b);
+        if (tooMuch && !together) {
+          pairs.add(new Pair(order(a, b), order(b, a)));
         }
       }
     }
@@ -58,19 +65,22 @@ final class Clashes {
     return 3 * load + 1 + moment.place();
   }
 
-  static int moment(Use use) {
-    return moment(use.load(), use.moment());
+  private static int moment(Use.Edge edge) {
+    return moment(edge.load(), edge.moment());
   }
 
-  Pair pair(Use first, Use second) {
-    return new Pair(moment(first), moment(second), apart(first, second), apart(second, first));
+  /** Number of the moment at which a use starts. */
+  static int start(Use use) {
+    return moment(use.from());
   }
 
-  /** Minutes that the second's moment must follow the first's, for the uses not to overlap. */
-  private int apart(Use first, Use second) {
-    return first.resource() >= Use.FIRST_CANNER
-        ? turnarounds.between(first.load(), second.load())
-        : first.offset() + first.minutes() - second.offset();
+  /** The later use starts when the earlier one is over. */
+  Order order(Use earlier, Use later) {
+    int minutes =
+        earlier.resource() >= Use.FIRST_CANNER
+            ? turnarounds.between(earlier.load(), later.load())
+            : earlier.until().offset() - later.offset();
+    return new Order(moment(earlier.until()), start(later), minutes);
   }
 
   /** Settles every pair that can only go one way round; false where one can go neither way. */
@@ -79,23 +89,26 @@ final class Clashes {
     while (again) {
       again = false;
       for (Pair pair : pairs) {
-        if (gaps.between(pair.first(), pair.second()) >= pair.after()
-            || gaps.between(pair.second(), pair.first()) >= pair.before()) {
+        if (pair.once().isRequired(gaps) || pair.turned().isRequired(gaps)) {
           continue;
         }
-        boolean after = gaps.allows(pair.first(), pair.second(), pair.after());
-        boolean before = gaps.allows(pair.second(), pair.first(), pair.before());
-        if (!after && !before) {
+        boolean once = pair.once().isAllowed(gaps);
+        boolean turned = pair.turned().isAllowed(gaps);
+        if (!once && !turned) {
           return false;
         }
-        if (!before) {
-          again |= gaps.require(pair.first(), pair.second(), pair.after());
-        } else if (!after) {
-          again |= gaps.require(pair.second(), pair.first(), pair.before());
+        if (!turned) {
+          again |= require(gaps, pair.once());
+        } else if (!once) {
+          again |= require(gaps, pair.turned());
         }
       }
     }
     return true;
+  }
+
+  private static boolean require(Gaps gaps, Order order) {
+    return gaps.require(order.earlier(), order.later(), order.minutes());
   }
 
   /**
@@ -106,9 +119,8 @@ final class Clashes {
     Pair found = null;
     int least = Integer.MAX_VALUE;
     for (Pair pair : pairs) {
-      int apart = at[pair.second()] - at[pair.first()];
-      if (apart < pair.after() && -apart < pair.before()) {
-        int room = Math.min(pair.room(gaps), pair.turned().room(gaps));
+      if (!pair.once().isKept(at) && !pair.turned().isKept(at)) {
+        int room = Math.min(pair.once().room(gaps), pair.turned().room(gaps));
         if (room < least) {
           least = room;
           found = pair;
@@ -125,10 +137,13 @@ final class Clashes {
       List<LowerBound.Part> parts = new ArrayList<>();
       for (Use use : uses) {
         if (use.resource() == resource) {
-          int head = gaps.between(0, moment(use)) + use.offset();
+          int head = gaps.between(0, start(use)) + use.offset();
           int minutes =
-              resource >= Use.FIRST_CANNER ? turnarounds.least(use.load()) : use.minutes();
-          int tail = gaps.between(moment(use), end) - use.offset() - minutes;
+              resource >= Use.FIRST_CANNER ? turnarounds.least(use.load()) : least(use, gaps);
+          int tail =
+              use.isFixed()
+                  ? gaps.between(start(use), end) - use.offset() - minutes
+                  : gaps.between(moment(use.until()), end) - use.until().offset();
           parts.add(new LowerBound.Part(head, minutes, use.amount(), tail));
         }
       }
@@ -137,12 +152,17 @@ final class Clashes {
     return bound;
   }
 
+  /** Its length, or the least that it can be where that depends on two moments. */
+  private static int least(Use use, Gaps gaps) {
+    return gaps.between(start(use), moment(use.until())) + use.until().offset() - use.offset();
+  }
+
   /** The earliest uses that together want more than there is; empty where none do. */
   List<Use> first(int[] at) {
     List<Use> found = List.of();
     int when = Integer.MAX_VALUE;
     for (Use late : uses) {
-      int start = at[moment(late)] + late.offset();
+      int start = at[start(late)] + late.offset();
       if (start < when) {
         List<Use> together = at(at, late.resource(), start);
         if (sum(together) > occupancy.capacity(late.resource())) {
@@ -157,8 +177,9 @@ final class Clashes {
   private List<Use> at(int[] at, int resource, int minute) {
     List<Use> together = new ArrayList<>();
     for (Use use : uses) {
-      int from = at[moment(use)] + use.offset();
-      if (use.resource() == resource && from <= minute && minute < from + use.minutes()) {
+      int from = at[start(use)] + use.offset();
+      int until = at[moment(use.until())] + use.until().offset();
+      if (use.resource() == resource && from <= minute && minute < until) {
         together.add(use);
       }
     }
@@ -187,12 +208,16 @@ final class Clashes {
       gaps.require(0, fill, load.release() + load.heat());
       gaps.require(0, loading, load.release() + load.preheat());
       gaps.require(prepare, fill, load.toFill());
+      if (load.spoilsByStanding()) {
+        gaps.require(fill, prepare, -load.toFill() - load.stands());
+      }
       gaps.require(fill, loading, load.fill());
       gaps.require(loading, fill, -load.fill() - work.waitLimit());
       gaps.require(loading, end, load.inCanner());
       if (i > 0 && loads.get(i - 1).batch() == load.batch()) {
         gaps.require(moment(i - 1, Use.Moment.PREPARE), prepare, 0);
-        gaps.require(moment(i - 1, Use.Moment.FILL), fill, 0);
+        int filled = load.kept() > 0 ? loads.get(i - 1).fill() : 0;
+        gaps.require(moment(i - 1, Use.Moment.FILL), fill, filled);
         gaps.require(moment(i - 1, Use.Moment.LOAD), loading, turnarounds.between(i - 1, i));
       }
     }

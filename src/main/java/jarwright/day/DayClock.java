@@ -12,11 +12,15 @@ import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Where the day's minutes stand on the clock: from a start, or back from a finish. */
 final class DayClock {
   /** Planned with where a plan says neither when to start nor when to be done. */
   private static final LocalTime USUAL_START = LocalTime.of(8, 30);
+
+  private static final LocalTime LATEST_USUAL_START = LocalTime.of(14, 0);
+  private static final Duration PUT_OFF = Duration.ofMinutes(30);
 
   private final List<Batch> batches;
   private final LocalDate date;
@@ -61,11 +65,13 @@ final class DayClock {
   }
 
   /**
-   * The clock at minute 0.
+   * The clock at minute 0: as asked for; else a usual start, put off where work of days before
+   * would fall into the night.
    *
    * @param ends for each batch, in order, the minute at which its last jar is out
+   * @param suits whether nothing before a start falls into the night
    */
-  ZonedDateTime start(List<Integer> ends) {
+  ZonedDateTime start(List<Integer> ends, Predicate<ZonedDateTime> suits) {
     Optional<ZonedDateTime> first = firstStart();
     if (first.isPresent()) {
       return first.get();
@@ -78,7 +84,16 @@ final class DayClock {
         latest = latest == null || start.isBefore(latest) ? start : latest;
       }
     }
-    return latest == null ? on(USUAL_START) : latest;
+    return latest == null ? usualStart(suits) : latest;
+  }
+
+  private ZonedDateTime usualStart(Predicate<ZonedDateTime> suits) {
+    for (LocalTime at = USUAL_START; !at.isAfter(LATEST_USUAL_START); at = at.plus(PUT_OFF)) {
+      if (suits.test(on(at))) {
+        return on(at);
+      }
+    }
+    return on(USUAL_START);
   }
 
   /** What the clock has to say to the cook. */
@@ -88,7 +103,7 @@ final class DayClock {
         batches.stream()
             .anyMatch(b -> b.plan().start().isPresent() || b.plan().finish().isPresent());
     if (!asked) {
-      notices.add(ofDay(Notice.Kind.USUAL_START, USUAL_START));
+      notices.add(ofDay(Notice.Kind.USUAL_START, start.toLocalTime()));
     }
     if (start.toLocalDate().isBefore(date)) {
       notices.add(ofDay(Notice.Kind.STARTS_DAY_BEFORE, start.toLocalDate()));

@@ -24,7 +24,7 @@ final class DayLanes {
     TreeSet<Integer> used = new TreeSet<>();
     for (Task task : day.tasks()) {
       if (task.kind().where() != TaskKind.Where.CANNER) {
-        task.burner().ifPresent(used::add);
+        used.addAll(task.burners());
       }
     }
     this.burners = List.copyOf(used);
@@ -132,8 +132,8 @@ final class DayLanes {
     List<Integer> lanes = new ArrayList<>();
     if (task.kind().where() == TaskKind.Where.CANNER) {
       lanes.add(day.loads().get(task.load()).canner() - 1);
-    } else if (task.burner().isPresent()) {
-      lanes.add(day.canners().size() + burners.indexOf(task.burner().getAsInt()));
+    } else {
+      task.burners().forEach(b -> lanes.add(day.canners().size() + burners.indexOf(b)));
     }
     task.hands().forEach(h -> lanes.add(day.canners().size() + burners.size() + h - 1));
     return lanes;

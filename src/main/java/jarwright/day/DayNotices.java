@@ -2,6 +2,7 @@ package jarwright.day;
 
 import jarwright.batch.Batch;
 import jarwright.day.Notice.Kind;
+import jarwright.lot.LotCode;
 import jarwright.water.HeatUp;
 import jarwright.water.LeastCanner;
 import java.util.ArrayList;
@@ -34,6 +35,61 @@ final class DayNotices {
       }
     }
     return notices;
+  }
+
+  /** What falls into the night, once a batch. */
+  static List<Notice> ofAhead(List<Ahead> ahead) {
+    List<Notice> notices = new ArrayList<>();
+    for (Ahead one : ahead) {
+      Optional<LotCode> lot = Optional.of(one.lot());
+      if (one.isAtNight() && notices.stream().noneMatch(n -> n.lot().equals(lot))) {
+        notices.add(
+            new Notice(
+                Kind.NIGHT_WORK,
+                lot,
+                List.of(one.start().toLocalTime(), one.start().toLocalDate())));
+      }
+    }
+    return notices;
+  }
+
+  /** How food is cooked that is not cooked load by load. */
+  static List<Notice> ofCooking(
+      List<Batch> batches, List<Cookings> cookings, List<LoadTasks> tasks) {
+    List<Notice> notices = new ArrayList<>();
+    for (int b = 0; b < batches.size(); b++) {
+      Batch batch = batches.get(b);
+      Cookings of = cookings.get(b);
+      List<LoadTasks> own = tasks.stream().filter(t -> t.load().batch() == batch).toList();
+      switch (of.makes()) {
+        case LOAD -> {}
+        case BATCH -> ofBatch(batch, of, own.size()).ifPresent(notices::add);
+        case RECIPE -> {
+          if (of.count() > 1) {
+            notices.add(of(Kind.RECIPES_APART, batch, of.count(), cookingMinutes(own)));
+          }
+        }
+      }
+    }
+    return notices;
+  }
+
+  private static Optional<Notice> ofBatch(Batch batch, Cookings of, int loads) {
+    if (of.count() > 1) {
+      return Optional.of(of(Kind.COOKED_IN_GOES, batch, of.count(), of.pots()));
+    }
+    if (of.pots().size() > 1) {
+      return Optional.of(of(Kind.COOKED_IN_POTS, batch, of.pots().size(), of.pots()));
+    }
+    return loads > 1 ? Optional.of(of(Kind.COOKED_ONCE, batch, of.pots())) : Optional.empty();
+  }
+
+  private static int cookingMinutes(List<LoadTasks> loads) {
+    return loads.stream()
+        .flatMap(l -> l.food().stream())
+        .filter(p -> p.kind() == TaskKind.COOK)
+        .mapToInt(p -> p.minutes().planned())
+        .sum();
   }
 
   private static List<Notice> ofLoad(CannerLoad load) {

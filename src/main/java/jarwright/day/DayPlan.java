@@ -9,7 +9,8 @@ import java.util.List;
  * A day at the stove with its times.
  *
  * @param date of its batches
- * @param start the day's minute 0; in the kitchen's zone
+ * @param start the day's minute 0, when hands begin on the canning day; in the kitchen's zone
+ * @param ahead work of days before and the waits that it begins, earliest first
  * @param loads batch by batch; a task names its load by the place here, from 0
  * @param tasks in the order in which they start
  * @param hands pairs of hands
@@ -27,6 +28,7 @@ import java.util.List;
 public record DayPlan(
     LocalDate date,
     ZonedDateTime start,
+    List<Ahead> ahead,
     List<PlannedLoad> loads,
     List<Task> tasks,
     int hands,
@@ -40,6 +42,7 @@ public record DayPlan(
     List<Rush> rushes,
     List<Notice> notices) {
   public DayPlan {
+    ahead = List.copyOf(ahead);
     loads = List.copyOf(loads);
     tasks = List.copyOf(tasks);
     canners = List.copyOf(canners);

@@ -3,6 +3,9 @@ package jarwright.day;
 import jarwright.batch.Batch;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Problems;
+import jarwright.process.PreparationStep;
+import jarwright.process.Product;
+import jarwright.quantity.Volume;
 import jarwright.water.Estimate;
 import jarwright.water.HeatUp;
 import jarwright.water.Rack;
@@ -11,10 +14,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.ToIntFunction;
 
 /** Plans the days of batches: loads, water, and every task at its time. */
@@ -25,10 +31,21 @@ public final class DayPlanner {
   /** Common practice, no source: filled jars cool while they wait, and go into hot water. */
   static final int FILLED_WAIT_LIMIT = 10;
 
+  /** Common practice, no source: the pots of a kitchen that names none. */
+  private static final List<Volume> USUAL_POTS =
+      List.of(Volume.parse("12 quart"), Volume.parse("8 quart"));
+
   private final LoadPlanner loads;
   private final LoadReckoner reckoner;
+  private final TaskTimes times;
+  private final Function<Product, List<PreparationStep>> steps;
 
-  public DayPlanner(DayBook book) {
+  /**
+   * @param steps of each product that is planned, for all its packs; in any language
+   */
+  public DayPlanner(DayBook book, Function<Product, List<PreparationStep>> steps) {
+    this.times = book.times();
+    this.steps = steps;
     Rack rack = new Rack(book.jars(), book.packing(), book.loads());
     this.loads = new LoadPlanner(rack, new WaterLevel(book.jars()));
     this.reckoner = new LoadReckoner(book.times(), new HeatUp(book.jars()));
@@ -71,7 +88,8 @@ public final class DayPlanner {
     }
     int hands = batches.stream().mapToInt(DayPlanner::hands).max().orElseThrow();
     Stove stove = new Stove(canners, burners, hands);
-    return Optional.of(new Day(batches, divided, clock, stove).plan());
+    List<Volume> pots = kitchen.pots().isEmpty() ? USUAL_POTS : kitchen.pots();
+    return Optional.of(new Day(batches, divided, clock, stove, pots).plan());
   }
 
   private static int hands(Batch batch) {
@@ -116,6 +134,10 @@ public final class DayPlanner {
     boolean hasJarPot() {
       return pots() > 1;
     }
+
+    int foodPots() {
+      return hasJarPot() ? pots() - 1 : pots();
+    }
   }
 
   /** One day being planned. */
@@ -123,18 +145,28 @@ public final class DayPlanner {
     private final List<Batch> batches;
     private final DayClock clock;
     private final Stove stove;
+    private final List<Making> makings = new ArrayList<>();
+    private final List<Cookings> cookings = new ArrayList<>();
     private final List<LoadTasks> tasks = new ArrayList<>();
     private final List<Integer> batchOf = new ArrayList<>();
 
-    Day(List<Batch> batches, List<List<CannerLoad>> divided, DayClock clock, Stove stove) {
+    Day(
+        List<Batch> batches,
+        List<List<CannerLoad>> divided,
+        DayClock clock,
+        Stove stove,
+        List<Volume> owned) {
       this.batches = batches;
       this.clock = clock;
       this.stove = stove;
+      Pots pots = Pots.on(stove.foodPots(), owned);
       for (int b = 0; b < batches.size(); b++) {
-        for (CannerLoad load : divided.get(b)) {
-          tasks.add(reckoner.reckon(load, hands(batches.get(b))));
-          batchOf.add(b);
-        }
+        Batch batch = batches.get(b);
+        List<CannerLoad> of = divided.get(b);
+        makings.add(Making.of(steps.apply(batch.product()), batch.pack()));
+        cookings.add(reckoner.cookings(batch, of.size(), pots));
+        tasks.addAll(reckoner.reckon(of, makings.get(b), cookings.get(b), hands(batch)));
+        batchOf.addAll(Collections.nCopies(of.size(), b));
       }
     }
 
@@ -146,10 +178,13 @@ public final class DayPlanner {
       for (int b = 0; b < batches.size(); b++) {
         ends.add(end(b, table));
       }
-      ZonedDateTime start = clock.start(ends);
-      List<Notice> notices = new ArrayList<>(clock.notices(start, ends));
-      notices.addAll(DayNotices.of(tasks, stove.hasJarPot(), table.finish()));
       List<Task> times = DayTasks.of(tasks, table, stove.hasJarPot());
+      ZonedDateTime start = clock.start(ends, at -> isByDay(ahead(at, times)));
+      List<Ahead> ahead = ahead(start, times);
+      List<Notice> notices = new ArrayList<>(clock.notices(start, ends));
+      notices.addAll(DayNotices.ofAhead(ahead));
+      notices.addAll(DayNotices.of(tasks, stove.hasJarPot(), table.finish()));
+      notices.addAll(DayNotices.ofCooking(batches, cookings, tasks));
       List<PlannedLoad> planned = new ArrayList<>();
       for (int i = 0; i < tasks.size(); i++) {
         int out = table.moments().get(i).load() + work.loads().get(i).inCanner();
@@ -164,6 +199,7 @@ public final class DayPlanner {
       return new DayPlan(
           batches.get(0).plan().date(),
           start,
+          ahead,
           planned,
           times,
           stove.hands(),
@@ -176,6 +212,36 @@ public final class DayPlanner {
           table.waiting(),
           Rush.of(times),
           notices);
+    }
+
+    /** The work of days before, if the day starts then; earliest first. */
+    private List<Ahead> ahead(ZonedDateTime start, List<Task> times) {
+      List<Ahead> all = new ArrayList<>();
+      for (int b = 0; b < batches.size(); b++) {
+        Making making = makings.get(b);
+        Batch batch = batches.get(b);
+        if (!making.ahead().isEmpty()) {
+          FoodReckoner food = new FoodReckoner(DayPlanner.this.times, batch, making, hands(batch));
+          all.addAll(
+              new AheadPlanner(batch, making.ahead(), food.ahead())
+                  .before(start.plusMinutes(takenUp(b, times))));
+        }
+      }
+      all.sort(Comparator.comparing(Ahead::start));
+      return all;
+    }
+
+    private static boolean isByDay(List<Ahead> ahead) {
+      return ahead.stream().noneMatch(Ahead::isAtNight);
+    }
+
+    /** The minute in which a batch's food is first worked on. */
+    private int takenUp(int batch, List<Task> times) {
+      return times.stream()
+          .filter(t -> batchOf.get(t.load()) == batch && t.kind().isWithFood())
+          .mapToInt(Task::start)
+          .min()
+          .orElseThrow();
     }
 
     /** The minute in which a load's process ends. */
@@ -218,9 +284,15 @@ public final class DayPlanner {
     /** The same order of the work with all estimates at their short and at their long ends. */
     private Estimate finishRange(Timetable table) {
       List<Integer> order = table.order();
-      int soon = QuickTimetable.inOrder(work(Estimate::min), order).finish();
-      int late = QuickTimetable.inOrder(work(Estimate::max), order).finish();
+      int soon = finish(work(Estimate::min), order);
+      int late = finish(work(Estimate::max), order);
       return new Estimate(Math.min(soon, table.finish()), Math.max(late, table.finish()));
+    }
+
+    private int finish(DayWork work, List<Integer> order) {
+      return QuickTimetable.inOrder(work, order)
+          .orElseGet(() -> QuickTimetable.batchAfterBatch(work))
+          .finish();
     }
   }
 }

@@ -113,10 +113,9 @@ final class ExactTimetable {
 
   /** Both ways round, the roomier first. */
   private Progress branch(Gaps gaps, Clashes.Pair pair, Progress before) {
-    Clashes.Pair other = pair.turned();
-    boolean roomy = pair.room(gaps) >= other.room(gaps);
-    Progress once = ordered(gaps, roomy ? pair : other, before);
-    return ordered(gaps, roomy ? other : pair, once);
+    boolean roomy = pair.once().room(gaps) >= pair.turned().room(gaps);
+    Progress once = ordered(gaps, roomy ? pair.once() : pair.turned(), before);
+    return ordered(gaps, roomy ? pair.turned() : pair.once(), once);
   }
 
   /** Any one of them before any other. */
@@ -124,17 +123,19 @@ final class ExactTimetable {
     Progress progress = before;
     for (Use first : clash) {
       for (Use second : clash) {
-        if (Clashes.moment(first) != Clashes.moment(second)) {
-          progress = ordered(gaps, clashes.pair(first, second), progress);
+        if (!first.equals(second)) {
+          progress = ordered(gaps, clashes.order(first, second), progress);
         }
       }
     }
     return progress;
   }
 
-  private Progress ordered(Gaps gaps, Clashes.Pair pair, Progress before) {
+  private Progress ordered(Gaps gaps, Clashes.Order order, Progress before) {
     Gaps next = gaps.copy();
-    return next.require(pair.first(), pair.second(), pair.after()) ? follow(next, before) : before;
+    return next.require(order.earlier(), order.later(), order.minutes())
+        ? follow(next, before)
+        : before;
   }
 
   private static int[] earliest(Gaps gaps) {

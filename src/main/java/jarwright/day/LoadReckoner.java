@@ -2,6 +2,8 @@ package jarwright.day;
 
 import jarwright.batch.Batch;
 import jarwright.day.LoadTasks.Part;
+import jarwright.day.TaskTimes.Amount;
+import jarwright.day.TaskTimes.Makes;
 import jarwright.process.Pack;
 import jarwright.quantity.Fraction;
 import jarwright.water.Estimate;
@@ -10,11 +12,8 @@ import jarwright.water.Range;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Works out the tasks of a load and how long each takes. */
+/** Works out the tasks of a batch's loads and how long each takes. */
 final class LoadReckoner {
-  /** Common practice: produce for a quart where the guide prints no weight. */
-  private static final Fraction POUNDS_A_QUART = Fraction.of(5, 2);
-
   private final TaskTimes times;
   private final HeatUp heat;
 
@@ -23,27 +22,73 @@ final class LoadReckoner {
     this.heat = heat;
   }
 
+  /** How often a batch is cooked, and in what. */
+  Cookings cookings(Batch batch, int loads, Pots pots) {
+    return Cookings.of(batch, loads, times.row(TaskKind.COOK, batch.product()), pots);
+  }
+
   /**
-   * The tasks of a load.
+   * The tasks of a batch's loads.
    *
    * @param hands pairs of hands that the batch has
    */
-  LoadTasks reckon(CannerLoad load, int hands) {
+  List<LoadTasks> reckon(List<CannerLoad> loads, Making making, Cookings cookings, int hands) {
+    List<LoadTasks> tasks = new ArrayList<>();
+    int before = 0;
+    for (CannerLoad load : loads) {
+      int goes = cookings.before(before, load.jars(), load.batch().jars());
+      tasks.add(reckon(load, making, cookings, goes, hands));
+      before += load.jars();
+    }
+    return List.copyOf(tasks);
+  }
+
+  private LoadTasks reckon(CannerLoad load, Making making, Cookings cookings, int goes, int hands) {
     Batch batch = load.batch();
     boolean hot = batch.pack() == Pack.HOT;
-    int atTheBench = Math.max(1, hands - 1);
+    boolean first = load.number() == 1;
+    FoodReckoner food = new FoodReckoner(times, batch, making, hands);
+    List<Part> preparing = food.preparing(prepared(load, making, cookings, goes));
+    boolean soaks = making.soaksLast() && !preparing.isEmpty();
+    int cut = hot && soaks ? afterLastWait(preparing) : preparing.size();
+    List<Part> heating = new ArrayList<>(preparing.subList(cut, preparing.size()));
+    heating.addAll(hot ? food.cooking(cookings, goes, first, load) : food.liquid(load, first));
+    boolean apart = cookings.makes() == Makes.RECIPE && goes > 1;
+    int each = FoodReckoner.perRecipe(load.jars(), Math.max(1, goes));
+    int last = apart ? Math.max(1, load.jars() - (goes - 1) * each) : load.jars();
     return new LoadTasks(
         load,
-        List.of(hand(TaskKind.WASH, load, atTheBench), hand(TaskKind.PREPARE, load, atTheBench)),
+        preparing.subList(0, cut),
+        soaks ? making.leeway() : LoadWork.ANY_TIME,
         jars(load),
-        List.of(hand(hot ? TaskKind.COOK : TaskKind.HEAT_LIQUID, load, 1)),
-        hot,
-        hand(TaskKind.FILL, load, hands),
+        heating,
+        hot || making.standsAgain(),
+        goes == 0 ? cookings.pots().size() : 0,
+        food.filling(last),
         guess(TaskKind.PREHEAT, heat.preheat(batch.canner(), water(load), batch.pack())),
         hand(TaskKind.LOAD, load, 1),
         canning(load),
         hand(TaskKind.UNLOAD, load, 1),
         hand(TaskKind.REFILL, load, 1));
+  }
+
+  /** Food that has soaked is drained when it is wanted, not before. */
+  private static int afterLastWait(List<Part> parts) {
+    int after = 0;
+    for (int i = 0; i < parts.size(); i++) {
+      after = parts.get(i).kind() == TaskKind.WAIT ? i + 1 : after;
+    }
+    return after;
+  }
+
+  /** Which part of the batch is prepared for the load: all of it where it soaks together. */
+  private static Fraction prepared(CannerLoad load, Making making, Cookings cookings, int goes) {
+    if (making.hasSoak()) {
+      return load.number() == 1 ? Fraction.ONE : Fraction.ZERO;
+    }
+    return cookings.makes() == Makes.LOAD
+        ? Fraction.of(load.jars(), load.batch().jars())
+        : Fraction.of(goes, cookings.count());
   }
 
   /** Heated, and boiled for the full time where they have to be sterile. */
@@ -86,21 +131,12 @@ final class LoadReckoner {
     Batch batch = load.batch();
     TaskTimes.Row row = times.row(kind, batch.product());
     int used = Math.min(hands, row.hands());
+    Amount amount = new Amount(Fraction.ZERO, load.jars(), Fraction.ZERO);
     return new Part(
         kind,
-        new Minutes.Guess(
-            times.estimate(kind, batch.product(), pounds(load), load.jars(), Math.max(1, used))),
+        new Minutes.Guess(times.estimate(kind, batch.product(), amount, Math.max(1, used))),
         used,
         row.pots());
-  }
-
-  private static Fraction pounds(CannerLoad load) {
-    Batch batch = load.batch();
-    Fraction share = Fraction.of(load.jars(), batch.jars());
-    return batch
-        .produce()
-        .map(p -> p.about().inPounds().times(share))
-        .orElse(batch.jar().quarts().times(load.jars()).times(POUNDS_A_QUART));
   }
 
   private static Part guess(TaskKind kind, Estimate estimate) {

@@ -8,17 +8,22 @@ import java.util.function.ToIntFunction;
  * The tasks of one load with their lengths, not yet at any time.
  *
  * @param preparing one after the other, before the food is needed
+ * @param stands most minutes that what is prepared may stand beyond its waits; {@link
+ *     LoadWork#ANY_TIME} where that is no matter
  * @param jars on one burner, ending when filling starts
- * @param food on another burner, ending when filling starts
+ * @param food on other burners, ending when filling starts; empty where nothing is heated for it
  * @param foodIsPrepared whether that is the food itself, prepared before
+ * @param kept burners on which food cooked for a load before is kept hot; 0 where there is none
  * @param canning in the canner, without a pause, between loading and unloading
  */
 record LoadTasks(
     CannerLoad load,
     List<Part> preparing,
+    int stands,
     List<Part> jars,
     List<Part> food,
     boolean foodIsPrepared,
+    int kept,
     Part filling,
     Part preheating,
     Part loading,
@@ -36,9 +41,13 @@ record LoadTasks(
    * One task.
    *
    * @param hands pairs of hands that it takes
-   * @param pots burners that it takes besides the ones for jars and food
+   * @param pots burners that it takes besides the canner's and the jars'
    */
-  record Part(TaskKind kind, Minutes minutes, int hands, int pots) {}
+  record Part(TaskKind kind, Minutes minutes, int hands, int pots) {
+    private Stretch stretch(ToIntFunction<Estimate> way) {
+      return new Stretch(minutes.read(way), hands, pots);
+    }
+  }
 
   /** The same as numbers, each estimate read in the given way. */
   LoadWork work(
@@ -47,24 +56,37 @@ record LoadTasks(
         batch,
         canner,
         release,
-        sum(preparing, way),
-        preparing.stream().mapToInt(Part::hands).max().orElse(0),
-        preparing.stream().mapToInt(Part::pots).max().orElse(0),
-        sum(jars, way),
+        stretches(preparing, way),
+        stands,
+        jars.stream().mapToInt(p -> p.minutes().read(way)).sum() + early(way),
         jarsOnStove ? 1 : 0,
-        sum(food, way),
-        food.stream().mapToInt(Part::hands).max().orElse(0),
+        stretches(food, way),
         foodIsPrepared,
+        kept,
         filling.minutes().read(way),
         filling.hands(),
         loading.minutes().read(way),
-        sum(canning, way),
+        canning.stream().mapToInt(p -> p.minutes().read(way)).sum(),
         unloading.minutes().read(way),
         refilling.minutes().read(way),
-        preheating.minutes().read(way));
+        preheating.minutes().read(way) + early(way));
   }
 
-  private static int sum(List<Part> parts, ToIntFunction<Estimate> way) {
-    return parts.stream().mapToInt(p -> p.minutes().read(way)).sum();
+  /**
+   * Minutes by which the first jars are filled before the rest, where recipes are cooked one after
+   * the other: so much sooner jars and canner are hot.
+   */
+  private int early(ToIntFunction<Estimate> way) {
+    int early = 0;
+    boolean filled = false;
+    for (Part part : food) {
+      filled |= part.kind() == TaskKind.FILL;
+      early += filled ? part.minutes().read(way) : 0;
+    }
+    return early;
+  }
+
+  private static List<Stretch> stretches(List<Part> parts, ToIntFunction<Estimate> way) {
+    return parts.stream().map(p -> p.stretch(way)).toList();
   }
 }

@@ -48,4 +48,23 @@ public sealed interface Minutes {
       return way.applyAsInt(estimate);
     }
   }
+
+  /**
+   * Time without hands, as the product's steps have it.
+   *
+   * @param planned no less than the shortest that they print
+   * @param published whether a guide prints its length; else it is common practice
+   */
+  record Waited(int planned, boolean published) implements Minutes {
+    public Waited {
+      if (planned < 1) {
+        throw new IllegalArgumentException("a wait is a minute or more");
+      }
+    }
+
+    @Override
+    public int read(ToIntFunction<Estimate> way) {
+      return planned;
+    }
+  }
 }

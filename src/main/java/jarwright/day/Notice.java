@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param lot the batch; empty where it is about the whole day
  * @param details what the words about it name, in order: names, whole numbers, dates, times of day,
- *     lengths
+ *     lengths, lists of volumes
  */
 public record Notice(Kind kind, Optional<LotCode> lot, List<Object> details) {
   public Notice {
@@ -23,6 +23,18 @@ public record Notice(Kind kind, Optional<LotCode> lot, List<Object> details) {
     USUAL_START,
     /** The first task falls on an earlier date than the batches'; details: that date. */
     STARTS_DAY_BEFORE,
+    /** Work of a day before falls into the night; details: that time, that date. */
+    NIGHT_WORK,
+    /** Cooked once for all loads; details: the pot's size. */
+    COOKED_ONCE,
+    /** Cooked once, in several pots at a time; details: pots, the sizes of the pots. */
+    COOKED_IN_POTS,
+    /** More than the pots hold; details: how often it is cooked, the sizes of the pots. */
+    COOKED_IN_GOES,
+    /**
+     * Recipes that are never doubled, one after the other; details: recipes, minutes of cooking.
+     */
+    RECIPES_APART,
     /** The last jars come out on a later date than the batches'; details: that date. */
     OVER_MIDNIGHT,
     /** The clocks are changed while the work runs; details: the time it is, the time it becomes. */

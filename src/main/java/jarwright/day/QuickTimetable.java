@@ -5,10 +5,13 @@ import jarwright.day.Use.Moment;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Builds a timetable load by load in a given order, each as early as the loads before it leave room
- * for: quick, always possible, not always the best.
+ * for: quick, not always the best. Batch after batch is always possible; another order is not where
+ * food that is kept hot takes the pots that a load in between needs.
  */
 final class QuickTimetable {
   private final DayWork work;
@@ -29,19 +32,28 @@ final class QuickTimetable {
   }
 
   /**
-   * The timetable that fills the canners in the given order.
+   * The timetable that fills the canners in the given order; empty where that cannot be done.
    *
    * @param order every load once; loads of one batch in their own order
    */
-  static Timetable inOrder(DayWork work, List<Integer> order) {
+  static Optional<Timetable> inOrder(DayWork work, List<Integer> order) {
     QuickTimetable table = new QuickTimetable(work);
-    order.forEach(table::place);
-    return new Timetable(work, Arrays.asList(table.moments));
+    for (int number : order) {
+      if (!table.place(number)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(new Timetable(work, Arrays.asList(table.moments)));
   }
 
-  private void place(int number) {
+  /** The same batch after batch, which can always be done. */
+  static Timetable batchAfterBatch(DayWork work) {
+    return inOrder(work, IntStream.range(0, work.loads().size()).boxed().toList()).orElseThrow();
+  }
+
+  private boolean place(int number) {
     LoadWork load = work.loads().get(number);
-    List<Use> uses = Use.of(number, load);
+    List<Use> uses = Use.of(number, work.loads()).stream().filter(Use::isFixed).toList();
     int first =
         earliest(at(uses, Moment.PREPARE), Math.max(load.release(), lastPrepare[load.batch()]));
     int fillFrom =
@@ -51,30 +63,44 @@ final class QuickTimetable {
         Math.max(
             Math.max(load.release() + load.preheat(), cannerFree[load.canner()]),
             fillFrom + load.fill());
+    // By then all that is not held for good is over.
+    int latest = Math.max(loading, occupancy.end()) + load.toFill() + load.heat() + load.fill();
     List<Use> canning = at(uses, Moment.LOAD);
     Moments found = null;
-    while (found == null) {
+    while (found == null && loading <= latest + work.waitLimit()) {
       loading = earliest(canning, loading);
-      found = loadAt(load, uses, first, fillFrom, loading);
+      found = loadAt(number, uses, first, fillFrom, loading);
       loading++;
     }
+    if (found == null) {
+      return false;
+    }
     take(uses, found);
+    int filled = found.fill() + load.fill();
+    occupancy.release(load.batch(), filled);
+    if (work.isKeptAfter(number)) {
+      occupancy.hold(load.batch(), filled, work.loads().get(number + 1).kept());
+    }
     moments[number] = found;
     cannerFree[load.canner()] = found.load() + load.inCanner() + load.refill();
     lastPrepare[load.batch()] = found.prepare();
-    lastFill[load.batch()] = found.fill();
+    lastFill[load.batch()] = work.isKeptAfter(number) ? filled : found.fill();
+    return true;
   }
 
   /** The moments with the given start of loading and the least waiting; null where none fit. */
-  private Moments loadAt(LoadWork load, List<Use> uses, int first, int fillFrom, int loading) {
+  private Moments loadAt(int number, List<Use> uses, int first, int fillFrom, int loading) {
+    LoadWork load = work.loads().get(number);
     List<Use> filling = at(uses, Moment.FILL);
     int latest = loading - load.fill();
     for (int fill = latest; fill >= Math.max(fillFrom, latest - work.waitLimit()); fill--) {
-      if (occupancy.earlier(filling, fill) == fill) {
+      if (occupancy.earlier(filling, fill) == fill && leavesPots(number, fill + load.fill())) {
         take(filling, fill);
-        int prepare = latest(at(uses, Moment.PREPARE), first, fill - load.toFill());
+        int needed = fill - load.toFill();
+        int earliest = load.spoilsByStanding() ? Math.max(first, needed - load.stands()) : first;
+        int prepare = latest(at(uses, Moment.PREPARE), earliest, needed);
         giveBack(filling, fill);
-        if (prepare >= first) {
+        if (prepare >= earliest) {
           return new Moments(prepare, fill, loading);
         }
       }
@@ -82,10 +108,18 @@ final class QuickTimetable {
     return null;
   }
 
+  /** Whether the pots that the batch's later loads live on stay free for them. */
+  private boolean leavesPots(int number, int filled) {
+    LoadWork load = work.loads().get(number);
+    return load.kept() > 0
+        || !work.isKeptAfter(number)
+        || occupancy.canHold(filled, work.loads().get(number + 1).kept());
+  }
+
   private int earliest(List<Use> uses, int from) {
     int start = from;
     int free = occupancy.later(uses, start);
-    while (free > start) {
+    while (free > start && free < Occupancy.NEVER) {
       start = free;
       free = occupancy.later(uses, start);
     }

@@ -1,7 +1,6 @@
 package jarwright.day;
 
 import java.util.List;
-import java.util.OptionalInt;
 
 /**
  * Something that is done to a load, at its time. Minutes count from the start of the day.
@@ -11,9 +10,9 @@ import java.util.OptionalInt;
  * @param end when it ends: surely where its minutes are fixed and it starts on time, else probably
  * @param minutes how long it takes, and whether that is a rule or a guess
  * @param hands numbers of the pairs of hands at it, from 1; empty where it needs none
- * @param burner number of the burner that it takes, from 1; the canner's own where it is in a
+ * @param burners numbers of the burners that it takes, from 1; the canner's own where it is in a
  *     canner
- * @param burnerUntil when that burner is free again; later than the end where a pot is kept hot
+ * @param burnerUntil when those burners are free again; later than the end where a pot is kept hot
  */
 public record Task(
     TaskKind kind,
@@ -22,10 +21,11 @@ public record Task(
     int end,
     Minutes minutes,
     List<Integer> hands,
-    OptionalInt burner,
+    List<Integer> burners,
     int burnerUntil) {
   public Task {
     hands = List.copyOf(hands);
+    burners = List.copyOf(burners);
     if (end - start != minutes.planned()) {
       throw new IllegalArgumentException("a task ends when its minutes are over");
     }
@@ -36,6 +36,7 @@ public record Task(
 
   /** Whether its length is a published one; else it is an estimate. */
   public boolean isExact() {
-    return minutes instanceof Minutes.Fixed;
+    return minutes instanceof Minutes.Fixed
+        || (minutes instanceof Minutes.Waited waited && waited.published());
   }
 }

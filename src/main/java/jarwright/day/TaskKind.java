@@ -6,11 +6,19 @@ import java.util.Locale;
 public enum TaskKind {
   WASH(Where.SINK),
   PREPARE(Where.BENCH),
+  /** Work by hand between waits: drained, rinsed, covered again. */
+  TEND(Where.BENCH),
+  /** Produce that is cooked before it is cut or skinned. */
+  PRECOOK(Where.STOVE),
+  /** Time that passes without hands: a soak, a chill, a stand. */
+  WAIT(Where.BENCH),
   PREHEAT(Where.CANNER),
   HEAT_JARS(Where.STOVE),
   STERILISE_JARS(Where.STOVE),
   HEAT_LIQUID(Where.STOVE),
   COOK(Where.STOVE),
+  /** Food that was cooked once for the batch, hot until the next load is filled. */
+  KEEP_HOT(Where.STOVE),
   FILL(Where.BENCH),
   LOAD(Where.CANNER),
   COME_TO_BOIL(Where.CANNER),
@@ -49,11 +57,22 @@ public enum TaskKind {
     return this == PROCESS || this == VENT || this == STERILISE_JARS;
   }
 
+  /** Whether the food itself is worked on, or has to be there. */
+  boolean isWithFood() {
+    return switch (this) {
+      case WASH, PREPARE, TEND, PRECOOK, WAIT, COOK, FILL -> true;
+      default -> false;
+    };
+  }
+
   /** Whether its length is a matter of the household's hands and stove, so that it may be told. */
   public boolean isHandWork() {
     return switch (this) {
-      case WASH, PREPARE, HEAT_JARS, HEAT_LIQUID, COOK, FILL, LOAD, UNLOAD, REFILL -> true;
-      case PREHEAT,
+      case WASH, PREPARE, TEND, HEAT_JARS, HEAT_LIQUID, COOK, FILL, LOAD, UNLOAD, REFILL -> true;
+      case PRECOOK,
+          WAIT,
+          KEEP_HOT,
+          PREHEAT,
           STERILISE_JARS,
           COME_TO_BOIL,
           COME_TO_STEAM,

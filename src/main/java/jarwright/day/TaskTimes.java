@@ -16,8 +16,23 @@ public final class TaskTimes {
   public enum Each {
     LOAD,
     POUND,
-    JAR
+    JAR,
+    /** Of filled jars, cooked in one pot. */
+    QUART
   }
+
+  /** How much is made at a time. */
+  public enum Makes {
+    /** What one load of the canner takes. */
+    LOAD,
+    /** All of the batch, in as few goes as the pots allow; it is kept hot for later loads. */
+    BATCH,
+    /** One recipe, never more: a gelled spread does not set from a larger pot. */
+    RECIPE
+  }
+
+  /** So much of a product: what the time of a task may go by. */
+  public record Amount(Fraction pounds, int jars, Fraction quarts) {}
 
   /**
    * One base figure, in minutes of one pair of hands.
@@ -27,9 +42,25 @@ public final class TaskTimes {
    * @param each further minutes for each pound or jar; zero where nothing goes by the amount
    * @param hands pairs that can share the work; 0 where it needs none
    * @param pots burners it takes besides those that heat jars and food
+   * @param makes how much is made at a time
+   * @param potFrom quarts in the pot at the start for each quart that is filled into jars
+   * @param own whether the household gave it: then it is all the time that the task takes
    */
-  public record Row(TaskKind kind, String of, Span fixed, Span each, Each by, int hands, int pots) {
+  public record Row(
+      TaskKind kind,
+      String of,
+      Span fixed,
+      Span each,
+      Each by,
+      int hands,
+      int pots,
+      Makes makes,
+      Fraction potFrom,
+      boolean own) {
     public Row {
+      if (potFrom.compareTo(Fraction.ONE) < 0) {
+        throw new IllegalArgumentException("a pot holds what goes into the jars");
+      }
       if (hands < 0 || hands > 9 || pots < 0 || pots > 1) {
         throw new IllegalArgumentException("0 to 9 pairs of hands, 0 or 1 pot");
       }
@@ -100,7 +131,10 @@ public final class TaskTimes {
         time.each().map(e -> new Span(e.least(), e.most())).orElse(none),
         base.by(),
         base.hands(),
-        base.pots());
+        base.pots(),
+        base.makes(),
+        base.potFrom(),
+        true);
   }
 
   /**
@@ -116,18 +150,18 @@ public final class TaskTimes {
   }
 
   /**
-   * Minutes for a load.
+   * Minutes for so much of a product.
    *
-   * @param pounds of produce
    * @param hands pairs at work; ignored where the work needs none
    */
-  public Estimate estimate(TaskKind kind, Product product, Fraction pounds, int jars, int hands) {
+  public Estimate estimate(TaskKind kind, Product product, Amount of, int hands) {
     Row row = row(kind, product);
     Fraction amount =
         switch (row.by()) {
           case LOAD -> Fraction.ZERO;
-          case POUND -> pounds;
-          case JAR -> Fraction.of(jars);
+          case POUND -> of.pounds();
+          case JAR -> Fraction.of(of.jars());
+          case QUART -> of.quarts();
         };
     int shared = Math.max(1, Math.min(hands, row.hands()));
     return new Estimate(

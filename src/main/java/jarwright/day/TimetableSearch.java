@@ -4,6 +4,7 @@ import jarwright.day.Timetable.Moments;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Finds a good timetable for a day of any size, and the best one for a small day. Always the same
@@ -65,12 +66,12 @@ final class TimetableSearch {
 
   /** Orders by several rules of thumb, then better ones next to the best of them. */
   private Timetable quick(int bound) {
-    Timetable best = null;
-    List<Integer> bestOrder = List.of();
+    Timetable best = QuickTimetable.batchAfterBatch(work);
+    List<Integer> bestOrder = order(Comparator.comparingInt((Integer i) -> 0));
     for (List<Integer> order : orders()) {
-      Timetable table = QuickTimetable.inOrder(work, order);
-      if (best == null || Timetable.BETTER.compare(table, best) < 0) {
-        best = table;
+      Optional<Timetable> table = QuickTimetable.inOrder(work, order);
+      if (table.isPresent() && Timetable.BETTER.compare(table.get(), best) < 0) {
+        best = table.get();
         bestOrder = order;
       }
     }
@@ -85,9 +86,9 @@ final class TimetableSearch {
             continue;
           }
           tries--;
-          Timetable table = QuickTimetable.inOrder(work, order);
-          if (Timetable.BETTER.compare(table, best) < 0) {
-            best = table;
+          Optional<Timetable> table = QuickTimetable.inOrder(work, order);
+          if (table.isPresent() && Timetable.BETTER.compare(table.get(), best) < 0) {
+            best = table.get();
             bestOrder = order;
             better = true;
           }
@@ -123,10 +124,9 @@ final class TimetableSearch {
     return work.loads().get(number);
   }
 
-  /** Batch after batch; by turns; longest in the canner first; soonest ready first. */
+  /** By turns; longest in the canner first; soonest ready first. */
   private List<List<Integer>> orders() {
     return List.of(
-        order(Comparator.comparingInt((Integer i) -> 0)),
         order(Comparator.comparingInt(this::turn)),
         order(Comparator.comparingInt((Integer i) -> -batchTime(i))),
         order(
@@ -173,9 +173,19 @@ final class TimetableSearch {
     Occupancy occupancy = new Occupancy(work);
     List<List<Use>> uses = new ArrayList<>();
     for (int i = 0; i < work.loads().size(); i++) {
-      uses.add(Use.of(i, load(i)));
+      uses.add(Use.of(i, work.loads()));
       Moments at = table.moments().get(i);
-      uses.get(i).forEach(u -> occupancy.take(u, at.of(u.moment())));
+      for (Use use : uses.get(i)) {
+        Moments from = table.moments().get(use.load());
+        if (use.isFixed()) {
+          occupancy.take(use, from.of(use.moment()));
+        } else {
+          occupancy.takePots(
+              from.of(use.moment()) + use.offset(),
+              at.of(use.until().moment()) + use.until().offset(),
+              use.amount());
+        }
+      }
     }
     List<Moments> moments = new ArrayList<>(table.moments());
     for (int i = moments.size() - 1; i >= 0; i--) {

@@ -17,7 +17,7 @@ final class Turnarounds {
 
   private final DayWork work;
   private final boolean pairs;
-  private final Map<List<List<Integer>>, Integer> known = new HashMap<>();
+  private final Map<List<List<Object>>, Integer> known = new HashMap<>();
 
   private Turnarounds(DayWork work, boolean pairs) {
     this.work = work;
@@ -70,7 +70,7 @@ final class Turnarounds {
             work.hands(),
             work.pots(),
             work.waitLimit());
-    Timetable quick = QuickTimetable.inOrder(pair, List.of(0, 1));
+    Timetable quick = QuickTimetable.batchAfterBatch(pair);
     ExactTimetable.Progress exact = new ExactTimetable(pair, own(pair)).soonest(quick, NODES);
     return exact.isProven() ? exact.best().finish() - after.inCanner() - ready : own;
   }
@@ -81,13 +81,12 @@ final class Turnarounds {
         0,
         0,
         load.prepare(),
-        load.prepareHands(),
-        load.preparePots(),
+        load.stands(),
         load.heatJars(),
         load.jarPots(),
-        load.heatFood(),
-        load.foodHands(),
+        load.food(),
         load.foodIsPrepared(),
+        0,
         load.fill(),
         load.fillHands(),
         load.load(),

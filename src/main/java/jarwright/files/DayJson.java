@@ -2,6 +2,7 @@ package jarwright.files;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import jarwright.day.Ahead;
 import jarwright.day.DayPlan;
 import jarwright.day.Notice;
 import jarwright.day.PlannedLoad;
@@ -45,6 +46,11 @@ public final class DayJson {
     out.writeNumberField("minutes_above_bound", day.gap());
     out.writeNumberField("hands", day.hands());
     out.writeNumberField("burners", day.burners());
+    out.writeArrayFieldStart("ahead");
+    for (Ahead ahead : day.ahead()) {
+      ahead(out, ahead);
+    }
+    out.writeEndArray();
     out.writeArrayFieldStart("loads");
     for (PlannedLoad load : day.loads()) {
       load(out, load);
@@ -65,6 +71,15 @@ public final class DayJson {
       notice(out, notice);
     }
     out.writeEndArray();
+    out.writeEndObject();
+  }
+
+  private static void ahead(JsonGenerator out, Ahead ahead) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("lot", ahead.lot().toString());
+    out.writeStringField("start", clock(ahead.start()));
+    out.writeStringField("waits_from", clock(ahead.waits()));
+    out.writeStringField("waits_until", clock(ahead.until()));
     out.writeEndObject();
   }
 
@@ -119,9 +134,11 @@ public final class DayJson {
       out.writeNumber(hand);
     }
     out.writeEndArray();
-    if (task.burner().isPresent()) {
-      out.writeNumberField("burner", task.burner().getAsInt());
+    out.writeArrayFieldStart("burners");
+    for (int burner : task.burners()) {
+      out.writeNumber(burner);
     }
+    out.writeEndArray();
     out.writeEndObject();
   }
 

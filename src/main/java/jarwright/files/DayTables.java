@@ -150,6 +150,8 @@ public final class DayTables {
             "by",
             "hands",
             "pots",
+            "makes",
+            "pot_from",
             "source");
     List<TaskTimes.Row> rows =
         table.read(
@@ -161,12 +163,15 @@ public final class DayTables {
                     span(row, "each"),
                     word(row, "by", TaskTimes.Each.values(), DayTables::lower),
                     row.number("hands"),
-                    row.number("pots")));
+                    row.number("pots"),
+                    word(row, "makes", TaskTimes.Makes.values(), DayTables::lower),
+                    Fraction.parse(row.get("pot_from")),
+                    false));
     return whole(TIMES, () -> new TaskTimes(rows));
   }
 
-  private static String lower(TaskTimes.Each each) {
-    return each.name().toLowerCase(Locale.ROOT);
+  private static String lower(Enum<?> word) {
+    return word.name().toLowerCase(Locale.ROOT);
   }
 
   private static <T> T word(TableText.Row row, String column, T[] all, Function<T, String> id) {

@@ -14,6 +14,7 @@ import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
+import jarwright.quantity.Volume;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.ZoneId;
@@ -44,10 +45,13 @@ final class KitchenReader {
           "burners",
           "zone",
           "clock",
+          "pots",
           "times");
   private static final String TIMES = "times";
   private static final int MOST_BURNERS = 12;
   private static final Length MOST_OFFSET = Length.millimetres(Registration.MOST_OFFSET);
+  private static final Volume SMALLEST_POT = Volume.parse("1 quart");
+  private static final Volume LARGEST_POT = Volume.parse("60 quart");
   private static final String LINK = "https?://[A-Za-z0-9.-]{1,100}(?::[0-9]{1,5})?/?";
 
   private final Fields fields;
@@ -87,6 +91,7 @@ final class KitchenReader {
         fields
             .word("clock", ClockHours::named, ClockHours.ids())
             .orElse(ClockHours.usualWith(paper));
+    List<Volume> pots = pots();
     List<OwnTime> times = times();
     if (misread) {
       return Optional.empty();
@@ -95,7 +100,7 @@ final class KitchenReader {
         height ->
             new Kitchen(
                 household, height, paper, units, language, canners, stock, right, down, scale, link,
-                months, burners, zone, clock, times));
+                months, burners, zone, clock, pots, times));
   }
 
   private static List<String> unitWords() {
@@ -206,6 +211,17 @@ final class KitchenReader {
           "write " + UseBy.USUAL_MONTHS + " or fewer, or add use-by-note: with your reason");
     }
     return months;
+  }
+
+  private List<Volume> pots() {
+    List<Volume> pots = fields.list("pots", Volume::parse, "12 quart");
+    for (Volume pot : pots) {
+      if (pot.compareTo(SMALLEST_POT) < 0 || pot.compareTo(LARGEST_POT) > 0) {
+        fields.problem(
+            "pots", pot + " is no size of a cooking pot", "check number and unit, as in 12 quart");
+      }
+    }
+    return pots;
   }
 
   private List<OwnTime> times() {

@@ -5,6 +5,7 @@ import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
+import jarwright.quantity.Volume;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import java.util.OptionalInt;
  * @param burners places on the stove; empty where not said
  * @param zone where the clock stands; empty where not said
  * @param clock how times of day are shown
+ * @param pots sizes of the pots that food is cooked in; empty where not said
  * @param times how long hand work takes here, where the household knows better; the last of two for
  *     the same work counts
  */
@@ -42,13 +44,15 @@ public record Kitchen(
     OptionalInt burners,
     Optional<ZoneId> zone,
     ClockHours clock,
+    List<Volume> pots,
     List<OwnTime> times) {
   public Kitchen {
+    pots = List.copyOf(pots);
     canners = List.copyOf(canners);
     times = List.copyOf(times);
   }
 
-  /** A kitchen that has no times of its own, and the clock that is usual with its paper. */
+  /** A kitchen that has no pots or times of its own, and the clock that is usual with its paper. */
   public Kitchen(
       String household,
       Altitude altitude,
@@ -80,6 +84,7 @@ public record Kitchen(
         burners,
         zone,
         ClockHours.usualWith(paper),
+        List.of(),
         List.of());
   }
 
@@ -101,6 +106,7 @@ public record Kitchen(
         burners,
         zone,
         clock,
+        pots,
         times);
   }
 

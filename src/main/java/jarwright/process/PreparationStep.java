@@ -53,7 +53,14 @@ public record PreparationStep(
    *
    * @param span from the shortest to the longest that is printed
    */
-  public record Wait(TimeSpan span, Source source) {}
+  public record Wait(TimeSpan span, Source source) {
+    private static final String UNPRINTED = "common practice";
+
+    /** Whether the guide prints its length. */
+    public boolean isPublished() {
+      return !source.place().contains(UNPRINTED);
+    }
+  }
 
   /** Whether it is done every time, and so is planned with. */
   public boolean isUsual() {

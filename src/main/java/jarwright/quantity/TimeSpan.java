@@ -47,6 +47,21 @@ public record TimeSpan(Fraction shortest, Fraction longest, Unit unit) {
     }
   }
 
+  /** The shortest in whole minutes, never less than is written. */
+  public int leastMinutes() {
+    return minutes(shortest);
+  }
+
+  /** The longest in whole minutes. */
+  public int mostMinutes() {
+    return minutes(longest);
+  }
+
+  private int minutes(Fraction length) {
+    Fraction minutes = length.times(unit.inBase()).dividedBy(Unit.MIN.inBase());
+    return Rounding.UP.toStep(minutes, Fraction.ONE).numerator().intValueExact();
+  }
+
   /** As a step's text writes it in braces: {@code 12..18 h}. */
   @Override
   public String toString() {

@@ -57,35 +57,54 @@ final class BruteForce {
     int first = w.release() + w.preheat();
     for (int l = before == null ? first : Math.max(first, before[2]); l <= latest; l++) {
       for (int f = l - w.fill(); f >= Math.max(0, l - w.fill() - work.waitLimit()); f--) {
-        boolean hot = f >= w.release() + Math.max(w.heatJars(), w.heatFood());
+        boolean hot = f >= w.release() + Math.max(w.heatJars(), minutes(w.food()));
         if (!hot || (before != null && f < before[1])) {
           continue;
         }
-        int needed = w.foodIsPrepared() ? f - w.heatFood() : f;
-        for (int p = needed - w.prepare(); p >= w.release(); p--) {
-          if ((before == null || p >= before[0]) && take(w, p, f, l)) {
+        int kept = f;
+        if (w.kept() > 0) {
+          kept = before[1] + work.loads().get(load - 1).fill();
+          if (f < kept) {
+            continue;
+          }
+        }
+        int needed = w.foodIsPrepared() ? f - minutes(w.food()) : f;
+        int ready = needed - minutes(w.prepare());
+        int soonest =
+            w.spoilsByStanding() ? Math.max(w.release(), ready - w.stands()) : w.release();
+        for (int p = ready; p >= soonest; p--) {
+          if ((before == null || p >= before[0]) && take(w, kept, p, f, l)) {
             at[load] = new int[] {p, f, l};
             int out = l + w.load() + w.canning() + w.unload();
             place(load + 1, Math.max(finish, out), waiting + l - f - w.fill());
-            give(w, p, f, l);
+            give(w, kept, p, f, l);
           }
         }
       }
     }
   }
 
-  private boolean take(LoadWork w, int p, int f, int l) {
-    mark(w, p, f, l, 1);
-    boolean fits = fits(w, p, f, l);
+  private static int minutes(List<Stretch> stretches) {
+    int sum = 0;
+    for (Stretch stretch : stretches) {
+      sum += stretch.minutes();
+    }
+    return sum;
+  }
+
+  private boolean take(LoadWork w, int kept, int p, int f, int l) {
+    mark(w, kept, p, f, l, 1);
+    boolean fits = fits(w, kept, p, f, l);
     if (!fits) {
-      give(w, p, f, l);
+      give(w, kept, p, f, l);
     }
     return fits;
   }
 
-  private boolean fits(LoadWork w, int p, int f, int l) {
+  private boolean fits(LoadWork w, int kept, int p, int f, int l) {
     int until = l + w.load() + w.canning() + w.unload() + w.refill();
-    for (int t = Math.min(p, f - Math.max(w.heatJars(), w.heatFood())); t < until; t++) {
+    int from = Math.min(kept, f - Math.max(w.heatJars(), minutes(w.food())));
+    for (int t = Math.min(p, from); t < until; t++) {
       if (hands[t] > work.hands() || pots[t] > work.pots() || canners[w.canner()][t] > 1) {
         return false;
       }
@@ -93,21 +112,31 @@ final class BruteForce {
     return true;
   }
 
-  private void give(LoadWork w, int p, int f, int l) {
-    mark(w, p, f, l, -1);
+  private void give(LoadWork w, int kept, int p, int f, int l) {
+    mark(w, kept, p, f, l, -1);
   }
 
-  private void mark(LoadWork w, int p, int f, int l, int sign) {
+  private void mark(LoadWork w, int kept, int p, int f, int l, int sign) {
     int out = l + w.load() + w.canning();
-    add(hands, p, p + w.prepare(), sign * w.prepareHands());
-    add(pots, p, p + w.prepare(), sign * w.preparePots());
+    addAll(p, w.prepare(), sign);
+    addAll(f - minutes(w.food()), w.food(), sign);
     add(pots, f - w.heatJars(), f + w.fill(), sign * w.jarPots());
-    add(pots, f - w.heatFood(), f + w.fill(), sign);
-    add(hands, f - w.heatFood(), f, sign * w.foodHands());
+    int foodPots = w.food().isEmpty() ? 0 : w.food().get(w.food().size() - 1).pots();
+    add(pots, f, f + w.fill(), sign * foodPots);
+    add(pots, kept, f + w.fill(), sign * w.kept());
     add(hands, f, f + w.fill(), sign * w.fillHands());
     add(hands, l, l + w.load(), sign);
     add(hands, out, out + w.unload(), sign);
     add(canners[w.canner()], l, out + w.unload() + w.refill(), sign);
+  }
+
+  private void addAll(int from, List<Stretch> stretches, int sign) {
+    int at = from;
+    for (Stretch stretch : stretches) {
+      add(hands, at, at + stretch.minutes(), sign * stretch.hands());
+      add(pots, at, at + stretch.minutes(), sign * stretch.pots());
+      at += stretch.minutes();
+    }
   }
 
   private static void add(int[] row, int from, int to, int amount) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import jarwright.day.Days.Wish;
 import jarwright.plan.Kitchen;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -86,7 +87,7 @@ class DayPlanProperties {
   private static void assertNothingIsUsedTwice(DayPlan day) {
     for (Task one : day.tasks()) {
       assertTrue(one.hands().stream().allMatch(h -> h >= 1 && h <= day.hands()));
-      assertTrue(one.burner().isEmpty() || one.burner().getAsInt() <= day.burners());
+      assertTrue(one.burners().stream().allMatch(b -> b >= 1 && b <= day.burners()));
       for (Task other : day.tasks()) {
         if (!one.equals(other) && one.start() < other.end() && other.start() < one.end()) {
           List<Integer> both = new ArrayList<>(one.hands());
@@ -94,8 +95,7 @@ class DayPlanProperties {
           assertEquals(List.of(), both, one + " and " + other);
         }
         boolean sameFire =
-            one.burner().isPresent()
-                && one.burner().equals(other.burner())
+            !Collections.disjoint(one.burners(), other.burners())
                 && one.start() < other.burnerUntil()
                 && other.start() < one.burnerUntil();
         assertTrue(!sameFire || one.load() == other.load(), one + " and " + other);
@@ -118,7 +118,7 @@ class DayPlanProperties {
         case HEAT_JARS, STERILISE_JARS, HEAT_LIQUID, COOK ->
             assertTrue(
                 task.end() <= fill.start()
-                    && (task.burner().isEmpty() || task.burnerUntil() == fill.end()));
+                    && (task.burners().isEmpty() || task.burnerUntil() == fill.end()));
         case PREHEAT, REFILL ->
             assertTrue(task.end() <= load.start() && task.burnerUntil() == load.start());
         default -> {}

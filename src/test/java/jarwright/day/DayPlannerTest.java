@@ -74,8 +74,10 @@ class DayPlannerTest {
     DayPlan day = Days.day(KITCHEN, wish);
     Task boil = only(day, TaskKind.STERILISE_JARS);
     assertEquals(new Minutes.Fixed(10), boil.minutes());
-    assertEquals(only(day, TaskKind.HEAT_JARS).burner(), boil.burner());
-    assertEquals(only(day, TaskKind.FILL).start(), boil.end());
+    assertEquals(only(day, TaskKind.HEAT_JARS).burners(), boil.burners());
+    Task fill =
+        day.tasks().stream().filter(t -> t.kind() == TaskKind.FILL).findFirst().orElseThrow();
+    assertEquals(fill.start(), boil.end());
   }
 
   @Test
@@ -228,7 +230,7 @@ class DayPlannerTest {
     DayPlan day = Days.day(Days.kitchen(2, Days.ZONE, Days.POT), Wish.plums(14));
     assertTrue(notices(day).contains(Notice.Kind.JARS_HEATED_ELSEWHERE));
     for (Task task : day.tasks()) {
-      assertTrue(task.kind() != TaskKind.HEAT_JARS || task.burner().isEmpty());
+      assertTrue(task.kind() != TaskKind.HEAT_JARS || task.burners().isEmpty());
     }
   }
 
@@ -247,8 +249,8 @@ class DayPlannerTest {
         Days.refusal(KITCHEN, Wish.plums(7).from("10:00").by("09:00")));
     assertEquals(
         List.of(
-            "plan.yaml:1:1: the day's canners and a pot need 3 burners, and the kitchen has 2. use fewer"
-                + " canners on this day, or give the batches different dates."),
+            "plan.yaml:1:1: the day's canners and a pot need 3 burners, and the kitchen has 2. use"
+                + " fewer canners on this day, or give the batches different dates."),
         Days.refusal(
             Days.kitchen(2, Days.ZONE, Days.POT, Days.SECOND_POT),
             Wish.plums(7),

@@ -4,6 +4,7 @@ import jarwright.batch.Batch;
 import jarwright.batch.BatchReckoner;
 import jarwright.files.DayTables;
 import jarwright.files.ProcessTables;
+import jarwright.files.StepTables;
 import jarwright.lot.LotCode;
 import jarwright.plan.Amount;
 import jarwright.plan.BatchPlan;
@@ -15,24 +16,29 @@ import jarwright.problem.Place;
 import jarwright.problem.Problem;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
-import jarwright.process.AcidKind;
 import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.process.Pack;
+import jarwright.process.PreparationStep;
 import jarwright.process.ProcessBook;
+import jarwright.process.Product;
+import jarwright.process.SaltRule;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
 import jarwright.quantity.Units;
+import jarwright.quantity.Volume;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /** Invented kitchens and batches to plan days with. */
 final class Days {
@@ -40,6 +46,7 @@ final class Days {
   static final ZoneId ZONE = ZoneId.of("America/Chicago");
   static final ProcessBook PROCESSES;
   static final DayBook BOOK;
+  private static final Map<Product, List<PreparationStep>> STEPS = new HashMap<>();
 
   static {
     try {
@@ -56,6 +63,18 @@ final class Days {
   static final Canner DIAL = canner("dial", Method.DIAL_GAUGE, "12 in", "11 in", 2_400);
 
   private Days() {}
+
+  static List<PreparationStep> steps(Product product) {
+    return STEPS.computeIfAbsent(
+        product,
+        p -> {
+          try {
+            return StepTables.read(p, "en");
+          } catch (IOException | Refused e) {
+            throw new AssertionError(e);
+          }
+        });
+  }
 
   static Canner canner(String name, Method method, String across, String deep, int watts) {
     return new Canner(
@@ -89,6 +108,27 @@ final class Days {
         Optional.ofNullable(zone));
   }
 
+  static Kitchen withPots(Kitchen k, String... pots) {
+    return new Kitchen(
+        k.household(),
+        k.altitude(),
+        k.paper(),
+        k.units(),
+        k.language(),
+        k.canners(),
+        k.labelStock(),
+        k.offsetRight(),
+        k.offsetDown(),
+        k.sheetScale(),
+        k.link(),
+        k.monthsToUseBy(),
+        k.burners(),
+        k.zone(),
+        k.clock(),
+        Stream.of(pots).map(Volume::parse).toList(),
+        k.times());
+  }
+
   /** A batch before it is worked out; a small builder, for batches differ in one or two things. */
   record Wish(
       String product,
@@ -112,6 +152,10 @@ final class Days {
 
     static Wish beans(int jars) {
       return new Wish("beans-snap-italian", Pack.HOT, JarSize.QUART, jars, "dial", DATE, "", "", 2);
+    }
+
+    static Wish of(String product, Pack pack, JarSize jar, int jars) {
+      return new Wish(product, pack, jar, jars, "pot", DATE, "", "", 2);
     }
 
     Wish from(String time) {
@@ -170,10 +214,8 @@ final class Days {
         new Amount.Jars(wish.jars()),
         Optional.empty(),
         Optional.empty(),
-        wish.product().startsWith("tomatoes")
-            ? Optional.of(AcidKind.CITRIC_ACID)
-            : Optional.empty(),
-        false,
+        PROCESSES.product(wish.product()).orElseThrow().acid().choices().stream().findFirst(),
+        PROCESSES.product(wish.product()).orElseThrow().salt().kind() == SaltRule.Kind.IN_FORMULA,
         Optional.empty(),
         wish.date(),
         time(wish.start()),
@@ -191,7 +233,8 @@ final class Days {
   static List<DayPlan> days(Kitchen kitchen, Wish... wishes) {
     Problems problems = new Problems();
     List<DayPlan> days =
-        new DayPlanner(BOOK).plan(batches(kitchen, wishes), ZoneId.of("UTC"), problems);
+        new DayPlanner(BOOK, Days::steps)
+            .plan(batches(kitchen, wishes), ZoneId.of("UTC"), problems);
     if (!problems.isEmpty()) {
       throw new AssertionError(problems.list());
     }
@@ -206,7 +249,8 @@ final class Days {
   static List<String> refusal(Kitchen kitchen, Wish... wishes) {
     Problems problems = new Problems();
     List<DayPlan> days =
-        new DayPlanner(BOOK).plan(batches(kitchen, wishes), ZoneId.of("UTC"), problems);
+        new DayPlanner(BOOK, Days::steps)
+            .plan(batches(kitchen, wishes), ZoneId.of("UTC"), problems);
     if (!days.isEmpty()) {
       throw new AssertionError("planned");
     }

@@ -29,14 +29,23 @@ final class InventedWork {
     List<LoadWork> all = new ArrayList<>();
     int batch = -1;
     LoadWork of = null;
+    boolean keeps = false;
     for (int i = 0; i < loads; i++) {
       if (of == null || random.nextInt(2) == 0) {
         batch++;
         of = load(batch, random.nextInt(canners), hands, least, handWork, canning);
+        keeps = of.foodIsPrepared() && random.nextInt(2) == 0;
+        all.add(of);
+      } else {
+        all.add(keeps ? living(of) : of);
       }
-      all.add(of);
     }
     return new DayWork(numbered(all), hands, pots, random.nextInt(3) * least);
+  }
+
+  /** A later load of a batch that was cooked as one. */
+  private static LoadWork living(LoadWork first) {
+    return changed(first, first.canner(), List.of(), List.of(), first.foodPots());
   }
 
   /** Canners count up without a gap. */
@@ -47,18 +56,34 @@ final class InventedWork {
 
   private LoadWork load(int batch, int canner, int hands, int least, int handWork, int canning) {
     boolean cooked = random.nextBoolean();
+    int stirred = cooked && random.nextInt(3) == 0 ? 1 : 0;
+    List<Stretch> prepare = new ArrayList<>();
+    int work = least + random.nextInt(handWork);
+    boolean soaks = random.nextInt(4) == 0;
+    int pots = random.nextInt(3) == 0 && (cooked || !soaks) ? 1 : 0;
+    prepare.add(new Stretch(work, 1 + random.nextInt(hands), pots));
+    if (soaks) {
+      prepare.add(new Stretch(least + random.nextInt(2 * least), 0, 0));
+    }
+    List<Stretch> food = new ArrayList<>();
+    if (random.nextInt(6) > 0) {
+      food.add(new Stretch(least + random.nextInt(least + 1), stirred, 1));
+    }
+    if (!food.isEmpty() && random.nextInt(6) == 0) {
+      food.add(new Stretch(least, 0, random.nextInt(2)));
+      food.add(new Stretch(least, stirred, 1));
+    }
     return new LoadWork(
         batch,
         canner,
         random.nextInt(4) == 0 ? random.nextInt(3) * least : 0,
-        least + random.nextInt(handWork),
-        1 + random.nextInt(hands),
-        random.nextInt(3) == 0 ? 1 : 0,
+        prepare,
+        soaks ? random.nextInt(2) * least : LoadWork.ANY_TIME,
         least + random.nextInt(least + 1),
         random.nextInt(4) == 0 ? 0 : 1,
-        least + random.nextInt(least + 1),
-        cooked && random.nextInt(3) == 0 ? 1 : 0,
+        food,
         cooked,
+        0,
         least + random.nextInt(least + 1),
         1 + random.nextInt(Math.min(2, hands)),
         least,
@@ -69,18 +94,22 @@ final class InventedWork {
   }
 
   private static LoadWork onCanner(LoadWork l, int canner) {
+    return changed(l, canner, l.prepare(), l.food(), l.kept());
+  }
+
+  private static LoadWork changed(
+      LoadWork l, int canner, List<Stretch> prepare, List<Stretch> food, int kept) {
     return new LoadWork(
         l.batch(),
         canner,
         l.release(),
-        l.prepare(),
-        l.prepareHands(),
-        l.preparePots(),
+        prepare,
+        prepare.isEmpty() ? LoadWork.ANY_TIME : l.stands(),
         l.heatJars(),
         l.jarPots(),
-        l.heatFood(),
-        l.foodHands(),
+        food,
         l.foodIsPrepared(),
+        kept,
         l.fill(),
         l.fillHands(),
         l.load(),

@@ -85,7 +85,7 @@ class LoadPlannerTest {
   void loadsHoldEveryJarOnceAndNeverMoreThanThePlaces(@ForAll @IntRange(min = 1, max = 60) int n) {
     for (Wish wish : List.of(Wish.plums(n), Wish.tomatoes(n), Wish.beans(n))) {
       List<CannerLoad> loads =
-          new DayPlanner(Days.BOOK)
+          new DayPlanner(Days.BOOK, Days::steps)
               .loads(Days.batches(KITCHEN, wish).get(0), new jarwright.problem.Problems());
       assertEquals(n, loads.stream().mapToInt(CannerLoad::jars).sum());
       int most = loads.stream().mapToInt(CannerLoad::jars).max().orElseThrow();

@@ -3,7 +3,6 @@ package jarwright.day;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class RushTest {
@@ -15,7 +14,7 @@ class RushTest {
         end,
         new Minutes.Fixed(end - start),
         List.of(hands),
-        OptionalInt.empty(),
+        List.of(),
         end);
   }
 

@@ -25,7 +25,17 @@ class TaskTimesTest {
   private static TaskTimes.Row row(TaskKind kind, String of, int least, int most) {
     TaskTimes.Span none = new TaskTimes.Span(Fraction.ZERO, Fraction.ZERO);
     TaskTimes.Span fixed = new TaskTimes.Span(Fraction.of(least), Fraction.of(most));
-    return new TaskTimes.Row(kind, of, fixed, none, TaskTimes.Each.LOAD, 1, 0);
+    return new TaskTimes.Row(
+        kind,
+        of,
+        fixed,
+        none,
+        TaskTimes.Each.LOAD,
+        1,
+        0,
+        TaskTimes.Makes.LOAD,
+        Fraction.ONE,
+        false);
   }
 
   private static OwnTime own(String task, String of, int least, int most) {
@@ -35,7 +45,8 @@ class TaskTimesTest {
   }
 
   private static Estimate estimate(TaskTimes times, TaskKind kind, String id, int hands) {
-    return times.estimate(kind, product(id), Fraction.of(21), 7, hands);
+    TaskTimes.Amount amount = new TaskTimes.Amount(Fraction.of(21), 7, Fraction.of(7));
+    return times.estimate(kind, product(id), amount, hands);
   }
 
   /** From the table: 2 to 4 minutes and 1.5 to 3 a jar, shared by up to two. */

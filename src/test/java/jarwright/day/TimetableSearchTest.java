@@ -54,7 +54,25 @@ class TimetableSearchTest {
   /** One pot, one batch: the canner is what holds the day up, and its bound is reached. */
   @Test
   void thirtyLoadsInOnePotReachTheBound() {
-    LoadWork load = new LoadWork(0, 0, 0, 40, 1, 0, 15, 1, 15, 0, true, 12, 2, 5, 60, 5, 8, 25);
+    LoadWork load =
+        new LoadWork(
+            0,
+            0,
+            0,
+            List.of(new Stretch(40, 1, 0)),
+            LoadWork.ANY_TIME,
+            15,
+            1,
+            List.of(new Stretch(15, 0, 1)),
+            true,
+            0,
+            12,
+            2,
+            5,
+            60,
+            5,
+            8,
+            25);
     DayWork work = new DayWork(java.util.Collections.nCopies(30, load), 2, 3, 10);
     TimetableSearch.Found found = TimetableSearch.search(work);
     assertEquals(found.bound(), found.timetable().finish());
@@ -69,7 +87,7 @@ class TimetableSearchTest {
       DayWork work = new InventedWork(seed).tiny(3);
       Clashes clashes = new Clashes(work, Turnarounds.of(work));
       int bound = clashes.bound(clashes.requirements(), 10);
-      Timetable quick = QuickTimetable.inOrder(work, List.of(0, 1, 2));
+      Timetable quick = QuickTimetable.batchAfterBatch(work);
       assertTrue(bound <= new BruteForce(work, quick.finish()).best()[0], "seed " + seed);
     }
   }
@@ -80,7 +98,7 @@ class TimetableSearchTest {
       DayWork work = new InventedWork(seed).usual(4);
       for (int changes = 0; changes < 4; changes++) {
         for (List<Integer> order : FillOrders.with(work, changes)) {
-          assertKept(QuickTimetable.inOrder(work, order));
+          QuickTimetable.inOrder(work, order).ifPresent(TimetableSearchTest::assertKept);
         }
       }
     }
@@ -98,21 +116,28 @@ class TimetableSearchTest {
       LoadWork w = work.loads().get(i);
       Timetable.Moments at = moments.get(i);
       int filled = at.fill() + w.fill();
-      int hot = at.fill() - w.heatFood();
+      int hot = at.fill() - w.foodMinutes();
+      int prepared = at.prepare() + w.prepareMinutes();
+      int needed = w.foodIsPrepared() ? hot : at.fill();
       assertTrue(at.prepare() >= w.release(), "prepared too early");
-      assertTrue(at.prepare() + w.prepare() <= (w.foodIsPrepared() ? hot : at.fill()));
+      assertTrue(prepared <= needed, "needed before it was prepared");
+      assertTrue(!w.spoilsByStanding() || needed - prepared <= w.stands(), "stands too long");
       assertTrue(Math.min(hot, at.fill() - w.heatJars()) >= w.release(), "heated too early");
       assertTrue(at.load() >= filled && at.load() <= filled + work.waitLimit(), "jars wait");
       assertTrue(at.load() >= w.release() + w.preheat(), "canner not hot");
       int out = at.load() + w.load() + w.canning();
-      add(hands, at.prepare(), at.prepare() + w.prepare(), w.prepareHands());
-      add(hands, hot, at.fill(), w.foodHands());
+      addAll(hands, pots, at.prepare(), w.prepare());
+      addAll(hands, pots, hot, w.food());
       add(hands, at.fill(), filled, w.fillHands());
       add(hands, at.load(), at.load() + w.load(), 1);
       add(hands, out, out + w.unload(), 1);
-      add(pots, at.prepare(), at.prepare() + w.prepare(), w.preparePots());
       add(pots, at.fill() - w.heatJars(), filled, w.jarPots());
-      add(pots, hot, filled, 1);
+      add(pots, at.fill(), filled, w.foodPots());
+      if (w.kept() > 0) {
+        int since = moments.get(i - 1).fill() + work.loads().get(i - 1).fill();
+        assertTrue(since <= at.fill(), "filled before the load before it");
+        add(pots, since, filled, w.kept());
+      }
       add(canners[w.canner()], at.load(), out + w.unload() + w.refill(), 1);
     }
     for (int t = 0; t < last; t++) {
@@ -120,6 +145,15 @@ class TimetableSearchTest {
       for (int[] canner : canners) {
         assertTrue(canner[t] <= 1, "two loads in a canner at " + t);
       }
+    }
+  }
+
+  private static void addAll(int[] hands, int[] pots, int from, List<Stretch> stretches) {
+    int at = from;
+    for (Stretch stretch : stretches) {
+      add(hands, at, at + stretch.minutes(), stretch.hands());
+      add(pots, at, at + stretch.minutes(), stretch.pots());
+      at += stretch.minutes();
     }
   }
 

@@ -14,6 +14,10 @@ import jarwright.day.DayPlan;
 import jarwright.day.DayPlanner;
 import jarwright.plan.Plan;
 import jarwright.problem.Problems;
+import jarwright.problem.Refused;
+import jarwright.process.PreparationStep;
+import jarwright.process.Product;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -71,6 +75,14 @@ class KitJsonTest {
     return schema.validate(json, InputFormat.JSON).stream().map(Object::toString).toList();
   }
 
+  private static List<PreparationStep> steps(Product product) {
+    try {
+      return StepTables.read(product, "en");
+    } catch (IOException | Refused e) {
+      throw new AssertionError(e);
+    }
+  }
+
   private static String kit() throws Exception {
     List<KitJson.Entry> entries = new ArrayList<>();
     for (Batch batch : EveryProduct.batches()) {
@@ -84,7 +96,8 @@ class KitJsonTest {
       some.add(entries.get(i).batch());
     }
     List<DayPlan> days =
-        new DayPlanner(DayTables.read()).plan(some, ZoneId.of("Europe/Vienna"), problems);
+        new DayPlanner(DayTables.read(), KitJsonTest::steps)
+            .plan(some, ZoneId.of("Europe/Vienna"), problems);
     assertEquals(List.of(), problems.list());
     Plan plan =
         new Plan("all", EveryProduct.KITCHEN, entries.stream().map(e -> e.batch().plan()).toList());
