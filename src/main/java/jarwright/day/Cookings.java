@@ -5,7 +5,6 @@ import jarwright.batch.FormulaMultiple;
 import jarwright.day.TaskTimes.Makes;
 import jarwright.process.Pack;
 import jarwright.quantity.Fraction;
-import jarwright.quantity.Rounding;
 import jarwright.quantity.Volume;
 import java.util.List;
 
@@ -15,9 +14,19 @@ import java.util.List;
  * @param count goes for the whole batch; its loads where each load has its own
  * @param pots for each go, the largest first
  */
-record Cookings(Makes makes, int count, List<Volume> pots) {
+record Cookings(Manner manner, int count, List<Volume> pots) {
   /** Common practice, no source: what one recipe of a spread fills where no formula says so. */
   private static final Fraction PINTS_A_RECIPE = Fraction.of(4);
+
+  /** What is cooked at a time. */
+  enum Manner {
+    /** The food of one load of the canner. */
+    LOADS,
+    /** All of the batch, in as few goes as the pots allow; it is kept hot for later loads. */
+    BATCH,
+    /** One recipe after the other, each filled at once: a larger pot of it might not set. */
+    RECIPES
+  }
 
   Cookings {
     pots = List.copyOf(pots);
@@ -30,31 +39,25 @@ record Cookings(Makes makes, int count, List<Volume> pots) {
    * @param row the figure that counts for its cooking
    */
   static Cookings of(Batch batch, int loads, TaskTimes.Row row, Pots pots) {
+    List<Volume> one = pots.sizes().subList(0, 1);
+    if (batch.product().isCookedSingly()) {
+      return new Cookings(Manner.RECIPES, recipes(batch), one);
+    }
+    if (batch.pack() != Pack.HOT || row.makes() == Makes.LOAD) {
+      return new Cookings(Manner.LOADS, loads, one);
+    }
     Fraction quarts = batch.jar().quarts().times(batch.jars()).times(row.potFrom());
-    Makes makes = batch.pack() == Pack.HOT ? row.makes() : Makes.LOAD;
-    return switch (makes) {
-      case LOAD -> new Cookings(makes, loads, pots.sizes().subList(0, 1));
-      case BATCH -> {
-        int goes = pots.goes(quarts);
-        yield new Cookings(makes, goes, pots.holding(quarts.dividedBy(Fraction.of(goes))));
-      }
-      case RECIPE -> new Cookings(makes, recipes(batch), pots.sizes().subList(0, 1));
-    };
+    int goes = pots.goes(quarts);
+    return new Cookings(Manner.BATCH, goes, pots.holding(quarts.dividedBy(Fraction.of(goes))));
   }
 
   private static int recipes(Batch batch) {
+    Fraction pints = batch.jar().pints().times(batch.jars());
     return batch
         .formula()
-        .map(FormulaMultiple::times)
-        .filter(times -> times.isPresent())
-        .map(times -> times.getAsInt())
-        .orElseGet(() -> atLeast(batch.jar().pints().times(batch.jars())));
-  }
-
-  private static int atLeast(Fraction pints) {
-    return Rounding.UP
-        .toStep(pints.dividedBy(PINTS_A_RECIPE), Fraction.ONE)
-        .numerator()
+        .flatMap(FormulaMultiple::times)
+        .orElse(pints.dividedBy(PINTS_A_RECIPE))
+        .ceiling()
         .intValueExact();
   }
 
@@ -66,7 +69,7 @@ record Cookings(Makes makes, int count, List<Volume> pots) {
    * @param all jars of the batch
    */
   int before(int before, int jars, int all) {
-    return makes == Makes.LOAD ? 1 : upTo(before + jars, all) - upTo(before, all);
+    return manner == Manner.LOADS ? 1 : upTo(before + jars, all) - upTo(before, all);
   }
 
   private int upTo(int jars, int all) {

@@ -61,10 +61,10 @@ final class DayNotices {
       Batch batch = batches.get(b);
       Cookings of = cookings.get(b);
       List<LoadTasks> own = tasks.stream().filter(t -> t.load().batch() == batch).toList();
-      switch (of.makes()) {
-        case LOAD -> {}
+      switch (of.manner()) {
+        case LOADS -> {}
         case BATCH -> ofBatch(batch, of, own.size()).ifPresent(notices::add);
-        case RECIPE -> {
+        case RECIPES -> {
           if (of.count() > 1) {
             notices.add(of(Kind.RECIPES_APART, batch, of.count(), cookingMinutes(own)));
           }

@@ -1,11 +1,11 @@
 package jarwright.day;
 
 import jarwright.batch.Batch;
+import jarwright.day.Cookings.Manner;
 import jarwright.day.LoadTasks.Part;
 import jarwright.day.Making.Piece;
 import jarwright.day.Making.Sort;
 import jarwright.day.TaskTimes.Amount;
-import jarwright.day.TaskTimes.Makes;
 import jarwright.quantity.Fraction;
 import jarwright.water.Estimate;
 import java.util.ArrayList;
@@ -140,7 +140,7 @@ final class FoodReckoner {
     List<Part> parts = new ArrayList<>();
     List<Piece> pieces = making.cook();
     int shared = 0;
-    for (int i = 0; cookings.makes() == Makes.RECIPE && i < pieces.size(); i++) {
+    for (int i = 0; cookings.manner() == Manner.RECIPES && i < pieces.size(); i++) {
       shared = pieces.get(i).sort() == Sort.WAIT ? i + 1 : shared;
     }
     Amount amount = amount(cookings, load);
@@ -148,7 +148,7 @@ final class FoodReckoner {
       parts.addAll(cooked(pieces.subList(0, shared), amount, cookings.pots().size()));
     }
     for (int i = 0; i < goes; i++) {
-      if (i > 0 && cookings.makes() == Makes.RECIPE) {
+      if (i > 0 && cookings.manner() == Manner.RECIPES) {
         parts.add(filling(perRecipe(load.jars(), goes)));
       }
       parts.addAll(cooked(pieces.subList(shared, pieces.size()), amount, cookings.pots().size()));
@@ -172,7 +172,7 @@ final class FoodReckoner {
 
   private Amount amount(Cookings cookings, CannerLoad load) {
     Fraction jars =
-        cookings.makes() == Makes.LOAD
+        cookings.manner() == Manner.LOADS
             ? Fraction.of(load.jars())
             : Fraction.of(batch.jars(), cookings.count());
     Fraction quarts =

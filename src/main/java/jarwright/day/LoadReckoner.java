@@ -1,9 +1,9 @@
 package jarwright.day;
 
 import jarwright.batch.Batch;
+import jarwright.day.Cookings.Manner;
 import jarwright.day.LoadTasks.Part;
 import jarwright.day.TaskTimes.Amount;
-import jarwright.day.TaskTimes.Makes;
 import jarwright.process.Pack;
 import jarwright.quantity.Fraction;
 import jarwright.water.Estimate;
@@ -53,7 +53,7 @@ final class LoadReckoner {
     int cut = hot && soaks ? afterLastWait(preparing) : preparing.size();
     List<Part> heating = new ArrayList<>(preparing.subList(cut, preparing.size()));
     heating.addAll(hot ? food.cooking(cookings, goes, first, load) : food.liquid(load, first));
-    boolean apart = cookings.makes() == Makes.RECIPE && goes > 1;
+    boolean apart = cookings.manner() == Manner.RECIPES && goes > 1;
     int each = FoodReckoner.perRecipe(load.jars(), Math.max(1, goes));
     int last = apart ? Math.max(1, load.jars() - (goes - 1) * each) : load.jars();
     return new LoadTasks(
@@ -86,7 +86,7 @@ final class LoadReckoner {
     if (making.hasSoak()) {
       return load.number() == 1 ? Fraction.ONE : Fraction.ZERO;
     }
-    return cookings.makes() == Makes.LOAD
+    return cookings.manner() == Manner.LOADS
         ? Fraction.of(load.jars(), load.batch().jars())
         : Fraction.of(goes, cookings.count());
   }

@@ -25,10 +25,8 @@ public final class TaskTimes {
   public enum Makes {
     /** What one load of the canner takes. */
     LOAD,
-    /** All of the batch, in as few goes as the pots allow; it is kept hot for later loads. */
-    BATCH,
-    /** One recipe, never more: a gelled spread does not set from a larger pot. */
-    RECIPE
+    /** All of the batch. */
+    BATCH
   }
 
   /** So much of a product: what the time of a task may go by. */

@@ -189,7 +189,7 @@ class WaitingDaysTest {
     DayPlan day =
         Days.day(KITCHEN, Wish.of("berry-jam-no-added-pectin", Pack.HOT, JarSize.HALF_PINT, 9));
     Batch batch = day.loads().get(0).load().batch();
-    int recipes = batch.formula().orElseThrow().times().orElseThrow();
+    int recipes = batch.formula().orElseThrow().times().orElseThrow().ceiling().intValueExact();
     List<Task> cooked = tasks(day, TaskKind.COOK);
     List<Task> filled = tasks(day, TaskKind.FILL);
     assertTrue(recipes > 1);
@@ -213,7 +213,9 @@ class WaitingDaysTest {
   @Test
   void foodThatIsCookedDownIsCookedOnceForTheBatchAndKeptHot() {
     DayPlan day =
-        Days.day(KITCHEN, Wish.of("tomato-salsa-paste-tomatoes", Pack.HOT, JarSize.PINT, 14));
+        Days.day(
+            Days.withPots(KITCHEN, "20 quart"),
+            Wish.of("tomato-salsa-paste-tomatoes", Pack.HOT, JarSize.PINT, 14));
     assertEquals(2, day.loads().size());
     assertEquals(1, tasks(day, TaskKind.COOK).size());
     assertEquals(1, tasks(day, TaskKind.PREPARE).size());
