@@ -60,7 +60,7 @@ final class DayNotices {
     for (int b = 0; b < batches.size(); b++) {
       Batch batch = batches.get(b);
       Cookings of = cookings.get(b);
-      List<LoadTasks> own = tasks.stream().filter(t -> t.load().batch() == batch).toList();
+      List<LoadTasks> own = tasks.stream().filter(t -> t.load().batch().equals(batch)).toList();
       switch (of.manner()) {
         case LOADS -> {}
         case BATCH -> ofBatch(batch, of, own.size()).ifPresent(notices::add);
