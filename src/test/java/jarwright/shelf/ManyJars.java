@@ -46,6 +46,13 @@ final class ManyJars {
     return InventedKitchen.numbered(entries);
   }
 
+  /** One lot of so many jars. */
+  static List<LedgerEvent> oneLot(int jars) {
+    List<Entry> entries = new ArrayList<>();
+    lot(entries, 0, jars);
+    return InventedKitchen.numbered(entries);
+  }
+
   private static void lot(List<Entry> entries, int i, int jars) {
     LocalDate packed = LocalDate.of(2026, 9, 1).plusDays(i / 26);
     LotCode lot = new LotCode(packed, (char) ('A' + i % 26));

@@ -9,6 +9,7 @@ import jarwright.render.Glyphs;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** The inventory and the year on paper: complete, in order, nothing cut, nothing outside. */
@@ -100,6 +102,39 @@ class ShelfPrintTest {
     }
     assertEquals(jars / 20, lots);
     assertTrue(String.join("", pages).replace(",", "").contains("Jars " + jars));
+  }
+
+  /** As many as a plan may have in one batch: the rings of a lot may go on to the next side. */
+  @ParameterizedTest
+  @CsvSource({
+    "en, LETTER, 211",
+    "en, LETTER, 212",
+    "es, A4, 300",
+    "es, LETTER, 2000",
+    "en, A4, 2000"
+  })
+  void aLargeLotHasARingForEachJar(String language, String paper, int jars) throws IOException {
+    PaperSize size = paper.equals("A4") ? PaperSize.A4 : PaperSize.LETTER;
+    String words =
+        String.join(" ", pages(ManyJars.inventory(ManyJars.oneLot(jars), language, size)));
+    List<String> rings = List.of(words.split("\\s+"));
+    for (int jar = 1; jar <= jars; jar++) {
+      assertTrue(rings.contains(String.format(Locale.ROOT, "%02d", jar)), "jar " + jar);
+    }
+  }
+
+  /** Lines of words on a side below which it looks like a mistake: common practice, no source. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 40, 60, 80, 100, 120, 140, 160, 180, 200, 260, 400, 520})
+  void noSideHoldsAFewLinesAlone(int jars) throws IOException {
+    for (String language : List.of("en", "es")) {
+      for (PaperSize paper : PaperSize.NAMED) {
+        List<String> pages = pages(ManyJars.inventory(ManyJars.shelved(jars), language, paper));
+        for (String page : pages) {
+          assertTrue(page.lines().filter(l -> !l.isBlank()).count() >= 9, page);
+        }
+      }
+    }
   }
 
   @Test
