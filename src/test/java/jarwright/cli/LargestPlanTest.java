@@ -13,6 +13,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -29,21 +30,25 @@ class LargestPlanTest {
   @TempDir Path folder;
 
   private static String plan(int jars, String paper, String language) {
-    return """
-    kitchen:
-      altitude: 420 m
-      paper: %s
-      language: %s
-      canners: [{name: pot, method: boiling-water, inside-diameter: 33 cm, inside-height: 30 cm}]
-    batches:
-      - product: tomatoes-whole-in-water
-        pack: hot
-        jar: pint
-        jars: %d
-        acid: citric acid
-        date: 2026-08-24
-    """
-        .formatted(paper, language, jars);
+    return String.format(
+        Locale.ROOT,
+        """
+        kitchen:
+          altitude: 420 m
+          paper: %s
+          language: %s
+          canners: [{name: pot, method: boiling-water, inside-diameter: 33 cm, inside-height: 30 cm}]
+        batches:
+          - product: tomatoes-whole-in-water
+            pack: hot
+            jar: pint
+            jars: %d
+            acid: citric acid
+            date: 2026-08-24
+        """,
+        paper,
+        language,
+        jars);
   }
 
   @ParameterizedTest
