@@ -27,6 +27,7 @@ public final class FoodSearch {
   private final Phrasebook phrases;
   private final Set<String> known = new HashSet<>();
   private final Typos typos;
+  private final List<Saying> sayings;
 
   /**
    * @param products every product there is
@@ -35,6 +36,7 @@ public final class FoodSearch {
   public FoodSearch(List<Product> products, List<Saying> sayings, List<Untested> untested) {
     Set<String> languages = new TreeSet<>(Set.of("en"));
     sayings.forEach(s -> languages.add(s.language()));
+    this.sayings = List.copyOf(sayings);
     this.lexicon = new Lexicon(languages, sayings);
     this.phrases = new Phrasebook(sayings, untested);
     this.untested =
@@ -66,6 +68,22 @@ public final class FoodSearch {
           .forEach(t -> t.names().forEach(n -> written.addAll(Spelling.words(n))));
     }
     this.typos = new Typos(written);
+  }
+
+  /**
+   * What the whole of the words is a name of, in one language or several.
+   *
+   * @return ids, as the sayings have them; none where the words are no such name
+   */
+  public Set<String> called(Saying.Sense sense, String words) {
+    List<String> said = Spelling.words(words);
+    Set<String> ids = new TreeSet<>();
+    for (Saying saying : sayings) {
+      if (saying.sense() == sense && saying.isCalled(said)) {
+        ids.addAll(saying.means());
+      }
+    }
+    return ids;
   }
 
   /**

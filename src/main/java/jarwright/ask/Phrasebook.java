@@ -95,6 +95,7 @@ final class Phrasebook {
     private final List<String> times = new ArrayList<>();
     private final Set<String> units = new LinkedHashSet<>();
     private final List<String> altitudes = new ArrayList<>();
+    private final List<Word> counts = new ArrayList<>();
 
     /** Takes what begins at a word, and says how many words that is. */
     int take(List<Word> words, int at) {
@@ -109,7 +110,7 @@ final class Phrasebook {
         case JAR -> jars.add(phrase.get());
         case METHOD -> meaning(phrase.get()).forEach(m -> methods.add(method(m)));
         case PACK -> Pack.named(meaning(phrase.get()).get(0)).ifPresent(packs::add);
-        case NAME, FOOD, TIME, ALTITUDE, NUMBER, NOT, ARTICLE, FILLER ->
+        case NAME, FOOD, ACID, COVER, TIME, ALTITUDE, NUMBER, NOT, ARTICLE, FILLER ->
             food.addAll(words.subList(at, at + size));
       }
       return size;
@@ -132,7 +133,9 @@ final class Phrasebook {
         }
         return end - at;
       }
-      if (sense != Saying.Sense.JAR) {
+      if (sense == Saying.Sense.JAR) {
+        counts.add(words.get(at));
+      } else {
         food.addAll(words.subList(at, after));
       }
       return size;
@@ -148,7 +151,9 @@ final class Phrasebook {
               List.copyOf(methods),
               times,
               units.contains(HOUR),
-              last(altitudes)),
+              last(altitudes),
+              new Said.Choices(
+                  packs, jars.stream().flatMap(j -> size(j).stream()).toList(), !counts.isEmpty())),
           food);
     }
   }

@@ -4,13 +4,19 @@ import jarwright.plan.BatchPlan;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Problems;
 import jarwright.process.Answer;
+import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.process.Pack;
 import jarwright.process.ProcessBook;
+import jarwright.process.Setting;
 import jarwright.process.TableRow;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Says why a setting has no tested process, and what is tested instead. */
 final class Refusal {
@@ -41,7 +47,11 @@ final class Refusal {
         },
         gap -> {
           problems.add(
-              plan.placeOf(key(gap.reason())), why(method, pack, gap), instead(gap.tested()));
+              plan.placeOf(key(gap.reason())),
+              why(method, pack, gap),
+              gap.reason() == Answer.Gap.JAR
+                  ? jarsInstead(method, pack) + instead(gap.tested())
+                  : instead(gap.tested()));
           return null;
         });
   }
@@ -59,7 +69,10 @@ final class Refusal {
               + " jars, "
               + pack
               + " pack"
-              + (isLargest() ? ": a larger jar heats through more slowly than those tested" : "");
+              + (isLargest()
+                  ? ": a larger jar heats through more slowly than those tested, and no time can be"
+                      + " stretched to it"
+                  : ": the guide prints no time for this size, and gives it no other size's");
       case ALTITUDE ->
           name()
               + " has no tested "
@@ -67,6 +80,25 @@ final class Refusal {
               + " process at "
               + kitchen.altitude().text(Style.english(Units.BOTH));
     };
+  }
+
+  /** The next smaller and the next larger jar that the same setting is tested in. */
+  private String jarsInstead(Method method, Pack pack) {
+    List<JarSize> tested =
+        Arrays.stream(JarSize.values()).filter(j -> isTested(method, pack, j)).toList();
+    Optional<JarSize> smaller =
+        tested.stream().filter(j -> j.compareTo(plan.jar()) < 0).reduce((a, b) -> b);
+    Optional<JarSize> larger = tested.stream().filter(j -> j.compareTo(plan.jar()) > 0).findFirst();
+    String jars =
+        Stream.concat(smaller.stream(), larger.stream())
+            .map(JarSize::id)
+            .collect(Collectors.joining(" or "));
+    return jars.isEmpty() ? "" : "use " + jars + " jars; ";
+  }
+
+  private boolean isTested(Method method, Pack pack, JarSize jar) {
+    return book.lookUp(new Setting(plan.product(), method, pack, jar, kitchen.altitude()))
+        .fold(found -> true, closed -> false, gap -> false);
   }
 
   /** Whether no jar so large is in the product's tables. */

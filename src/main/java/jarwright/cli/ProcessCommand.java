@@ -45,15 +45,6 @@ final class ProcessCommand implements Command {
   private static final String ALL = "all";
   private static final List<String> FORMATS = List.of("text", "csv", "json");
   private static final int MOST_TABLES = 6;
-  private static final Said NOTHING_SAID =
-      new Said(
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          List.of(),
-          List.of(),
-          false,
-          Optional.empty());
 
   @Override
   public String name() {
@@ -130,19 +121,19 @@ final class ProcessCommand implements Command {
 
   private static void everything(Call call, String format, ProcessBook book)
       throws Usage, Refused, IOException {
-    TableQuestion question = question(call, book.products(), NOTHING_SAID);
+    TableQuestion question = question(call, book.products(), Said.NOTHING);
     List<TableRow> rows =
         book.rows().stream().filter(r -> question.fits(book, product(book, r), r)).toList();
     switch (format) {
       case "csv" -> call.out().print(ProcessListing.csv(rows));
-      case "json" -> call.out().print(ProcessListing.json(rows, altitude(call, NOTHING_SAID)));
+      case "json" -> call.out().print(ProcessListing.json(rows, altitude(call, Said.NOTHING)));
       default -> {
         print(
             call,
             new TableQuestion.Finding.Rows(book.products(), rows),
             question,
             book,
-            altitude(call, NOTHING_SAID));
+            altitude(call, Said.NOTHING));
         call.out().println(Help.CAUTION);
       }
     }

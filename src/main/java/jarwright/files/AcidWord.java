@@ -1,12 +1,17 @@
 package jarwright.files;
 
+import jarwright.ask.Saying;
 import jarwright.problem.Nearest;
+import jarwright.problem.Refused;
 import jarwright.process.AcidKind;
 import jarwright.quantity.Fraction;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Understands the acid of a plan; only acids of known strength pass. */
 final class AcidWord {
@@ -19,32 +24,36 @@ final class AcidWord {
   private AcidWord() {}
 
   /** The acid that the key names; none, or a problem, otherwise. */
-  static Optional<AcidKind> read(Fields fields, String key) {
+  static Optional<AcidKind> read(Fields fields, String key, PlanWords words)
+      throws IOException, Refused {
     Optional<String> word = fields.plainWord(key);
     if (word.isEmpty() || NONE.contains(word.get())) {
       return Optional.empty();
     }
-    Optional<AcidKind> kind =
-        List.of(AcidKind.values()).stream()
-            .filter(k -> Fields.plain(k.id()).equals(word.get()))
-            .findFirst();
-    return kind.isPresent() ? kind : other(fields, key, word.get());
+    Optional<AcidKind> kind = PlanWords.exact(word.get(), AcidKind::named, AcidKind.ids());
+    if (kind.isPresent()) {
+      return kind;
+    }
+    Set<String> meant = words.search().called(Saying.Sense.ACID, word.get());
+    return meant.size() == 1
+        ? AcidKind.named(meant.iterator().next())
+        : other(fields, key, word.get());
   }
 
   private static Optional<AcidKind> other(Fields fields, String key, String word) {
-    if (word.contains("vinegar")) {
+    if (isOf(word, "vinegar", "vinagre")) {
       return vinegar(fields, key, word);
     }
-    if (word.contains("lime")) {
+    if (isOf(word, "lime", "lima", "verde")) {
       fields.problem(key, "the printed doses are for lemon juice, not lime", BOTTLED);
-    } else if (word.contains("lemon")) {
+    } else if (isOf(word, "lemon", "limon", "limón")) {
       fields.problem(
           key,
-          word.contains("fresh")
+          isOf(word, "fresh", "fresco", "exprimid")
               ? "fresh lemon juice has no known strength, so it has no tested dose"
               : "\"lemon juice\" may be fresh, and only bottled has a known strength",
           BOTTLED + " and use nothing else");
-    } else if (word.contains("ascorbic") || word.contains("vitamin")) {
+    } else if (isOf(word, "ascorbic", "ascórbic", "vitamin")) {
       fields.problem(
           key,
           "ascorbic acid keeps the colour and does not acidify",
@@ -54,6 +63,10 @@ final class AcidWord {
           key, "\"" + fields.said(key) + "\" is not known", Nearest.remedy(word, AcidKind.ids()));
     }
     return Optional.empty();
+  }
+
+  private static boolean isOf(String word, String... parts) {
+    return Stream.of(parts).anyMatch(word::contains);
   }
 
   private static Optional<AcidKind> vinegar(Fields fields, String key, String word) {

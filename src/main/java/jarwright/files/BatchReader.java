@@ -1,5 +1,6 @@
 package jarwright.files;
 
+import jarwright.ask.Saying;
 import jarwright.plan.Amount;
 import jarwright.plan.BatchPlan;
 import jarwright.plan.Cover;
@@ -54,10 +55,18 @@ final class BatchReader {
   private static final int MOST_HANDS = 20;
 
   private final ProductFinder products;
+  private final PlanWords words;
+  private final boolean soundKitchen;
   private final Problems problems;
 
-  BatchReader(ProductFinder products, Problems problems) {
+  /**
+   * @param soundKitchen whether the kitchen was understood; else what is wrong with its canners has
+   *     been told
+   */
+  BatchReader(ProductFinder products, PlanWords words, boolean soundKitchen, Problems problems) {
     this.products = products;
+    this.words = words;
+    this.soundKitchen = soundKitchen;
     this.problems = problems;
   }
 
@@ -76,14 +85,15 @@ final class BatchReader {
     fields.require("jar", "write jar: pint or jar: quart");
     fields.require("date", "write the day of packing, like date: 2026-08-24");
     Optional<Product> product = products.find(fields, PRODUCT);
-    Optional<Pack> pack = fields.word("pack", Pack::named, Pack.choices());
-    Optional<JarSize> jar = fields.word("jar", JarSize::named, JarSize.ids());
+    Optional<Pack> pack = PackWord.read(fields, "pack", words);
+    Optional<JarSize> jar = new JarWord(words).read(fields, "jar");
     Optional<Amount> amount = amount(fields);
-    Optional<Method> method = MethodWord.read(fields, "method");
+    Optional<Method> method = MethodWord.read(fields, "method", words);
     Optional<GaugePressure> pressure = fields.amount("pressure", GaugePressure::parse, "10 psi");
-    Optional<AcidKind> acid = AcidWord.read(fields, "acid");
+    Optional<AcidKind> acid = AcidWord.read(fields, "acid", words);
     boolean salt = fields.yes("salt");
-    Optional<Cover> cover = fields.word("syrup", Cover::named, Cover.ids());
+    Optional<Cover> cover =
+        words.word(fields, "syrup", Saying.Sense.COVER, Cover::named, Cover.ids());
     Optional<LocalDate> date = ClockWord.date(fields, "date");
     Optional<LocalTime> start = ClockWord.time(fields, "start");
     Optional<LocalTime> finish = ClockWord.time(fields, "finish");
@@ -94,7 +104,8 @@ final class BatchReader {
           "a batch starts and ends on its date; leave one of the two out");
     }
     OptionalInt hands = fields.count("hands", 1, MOST_HANDS);
-    Optional<String> canner = fields.text("canner");
+    Optional<String> canner =
+        soundKitchen ? CannerWord.read(fields, "canner") : fields.text("canner");
     BatchPlan.Notes notes =
         new BatchPlan.Notes(
             fields.text("from").orElse(""),

@@ -42,10 +42,12 @@ final class CannerReader {
   private static final Fraction MOST_WATTS = Fraction.of(30_000);
 
   private final Fields fields;
+  private final PlanWords words;
   private final Problems problems;
 
-  CannerReader(Written.Keys written, Problems problems) {
+  CannerReader(Written.Keys written, PlanWords words, Problems problems) {
     this.fields = new Fields(written, "a canner", KEYS, Map.of(), problems);
+    this.words = words;
     this.problems = problems;
   }
 
@@ -53,8 +55,8 @@ final class CannerReader {
   Optional<Canner> read() throws IOException, Refused {
     fields.require("name", "give each canner a name that batches can use");
     fields.require("method", "write method: " + String.join(" or ", Method.ids()));
-    Optional<String> name = fields.text("name");
-    Optional<Method> method = MethodWord.read(fields, "method");
+    Optional<String> name = CannerWord.read(fields, "name");
+    Optional<Method> method = MethodWord.read(fields, "method", words);
     Optional<Length> diameter = length("inside-diameter", "33 cm");
     Optional<Length> height = length("inside-height", "30 cm");
     Optional<Length> rack = length("rack-height", "15 mm");
@@ -142,7 +144,7 @@ final class CannerReader {
         Rounding.NEAREST.toStep(watts.get(), Fraction.ONE).numerator().intValueExact());
   }
 
-  private Map<JarSize, Integer> holds() {
+  private Map<JarSize, Integer> holds() throws IOException, Refused {
     Map<JarSize, Integer> holds = new LinkedHashMap<>();
     Optional<Written> written = fields.written("holds");
     if (written.isEmpty()) {
@@ -152,11 +154,28 @@ final class CannerReader {
       fields.problem("holds", "takes jar sizes with their number", "write holds: {quart: 7}");
       return holds;
     }
-    Fields counts = new Fields(jars, "holds", JarSize.ids(), Map.of(), problems);
+    Map<String, Written.Entry> bySize = new LinkedHashMap<>();
+    for (Map.Entry<String, Written.Entry> one : jars.entries().entrySet()) {
+      Written.Entry entry = one.getValue();
+      Optional<JarSize> size = new JarWord(words).read(keyAsValue(one.getKey(), entry), "holds");
+      if (size.isPresent() && bySize.putIfAbsent(size.get().id(), entry) != null) {
+        problems.add(entry.place(), "holds: names " + size.get() + " twice", "keep one of them");
+      }
+    }
+    Written.Keys known = new Written.Keys(jars.place(), bySize);
+    Fields counts = new Fields(known, "holds", JarSize.ids(), Map.of(), problems);
     for (JarSize jar : JarSize.values()) {
       counts.count(jar.id(), 1, MOST_PLACES).ifPresent(n -> holds.put(jar, n));
     }
     return holds;
+  }
+
+  /** The name of a jar, to be read as the value of a batch's jar is. */
+  private Fields keyAsValue(String jar, Written.Entry entry) {
+    Written.Text text = new Written.Text(entry.place(), jar, false);
+    Written.Keys one =
+        new Written.Keys(entry.place(), Map.of("holds", new Written.Entry(entry.place(), text)));
+    return new Fields(one, "holds", List.of("holds"), Map.of(), problems);
   }
 
   private List<GaugePressure> pressures(Optional<Method> method) {

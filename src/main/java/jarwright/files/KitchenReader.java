@@ -55,12 +55,14 @@ final class KitchenReader {
   private static final String LINK = "https?://[A-Za-z0-9.-]{1,100}(?::[0-9]{1,5})?/?";
 
   private final Fields fields;
+  private final PlanWords words;
   private final Problems problems;
 
-  KitchenReader(Written.Keys written, Problems problems) {
+  KitchenReader(Written.Keys written, PlanWords words, Problems problems) {
     Map<String, String> elsewhere =
         Map.of("kitchen", "write the kitchen's keys at the left margin of the kitchen file");
     this.fields = new Fields(written, "the kitchen", KEYS, elsewhere, problems);
+    this.words = words;
     this.problems = problems;
   }
 
@@ -126,7 +128,7 @@ final class KitchenReader {
         break;
       }
       if (item instanceof Written.Keys keys) {
-        Optional<Canner> canner = new CannerReader(keys, problems).read();
+        Optional<Canner> canner = new CannerReader(keys, words, problems).read();
         canner.ifPresent(c -> add(canners, c, keys));
       } else {
         problems.add(item.place(), "a canner has keys", "write - name: and below it method:");

@@ -1,7 +1,7 @@
 package jarwright.files;
 
+import jarwright.ask.Said;
 import jarwright.ask.Untested;
-import jarwright.problem.Nearest;
 import jarwright.problem.Refused;
 import jarwright.process.Method;
 import java.io.IOException;
@@ -10,35 +10,37 @@ import java.util.Optional;
 
 /** Understands the method of a plan or canner; people also name ways here that are none. */
 final class MethodWord {
-  private static final List<String> BOILING = List.of("water-bath", "waterbath", "bath");
-  private static final String PRESSURE = "pressure";
-
   private MethodWord() {}
 
   /** The method that the key names; none, or a problem, otherwise. */
-  static Optional<Method> read(Fields fields, String key) throws IOException, Refused {
+  static Optional<Method> read(Fields fields, String key, PlanWords words)
+      throws IOException, Refused {
     Optional<String> word = fields.plainWord(key);
     Optional<Method> method = word.flatMap(Method::named);
     if (word.isEmpty() || method.isPresent()) {
       return method;
     }
-    for (Untested untested : UntestedRows.read()) {
-      if (untested.isCalled(word.get())) {
-        fields.problem(key, untested.what() + ": " + untested.why(), untested.remedy());
-        return Optional.empty();
-      }
+    Optional<Untested> untested = untested(word.get());
+    if (untested.isPresent()) {
+      fields.problem(key, CannerWord.reason(untested.get()), untested.get().remedy());
+      return Optional.empty();
     }
-    fields.problem(key, "\"" + fields.said(key) + "\" is not known", remedy(word.get()));
-    return Optional.empty();
+    List<String> meant =
+        words
+            .hear(word.get())
+            .filter(s -> s.choices().jars().isEmpty() && s.pack().isEmpty())
+            .map(Said::methods)
+            .orElse(List.of())
+            .stream()
+            .map(Method::id)
+            .toList();
+    return PlanWords.one(fields, key, meant, Method.ids()).flatMap(Method::named);
   }
 
-  private static String remedy(String word) {
-    if (BOILING.stream().anyMatch(word::contains)) {
-      return "did you mean " + Method.BOILING_WATER + "?";
-    }
-    if (word.contains(PRESSURE)) {
-      return "write " + Method.DIAL_GAUGE + " or " + Method.WEIGHTED_GAUGE + ", as your canner has";
-    }
-    return Nearest.remedy(word, Method.ids());
+  private static Optional<Untested> untested(String word) throws IOException, Refused {
+    Optional<Untested> pot = PotRows.unfit(word);
+    return pot.isPresent()
+        ? pot
+        : UntestedRows.read().stream().filter(u -> u.isCalled(word)).findFirst();
   }
 }

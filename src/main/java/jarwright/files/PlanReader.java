@@ -61,6 +61,7 @@ public final class PlanReader {
    */
   public Optional<Plan> read(Path plan, Optional<Path> kitchenFile, Problems problems)
       throws IOException, Refused {
+    PlanWords words = new PlanWords(tables);
     Map<String, Written.Entry> kitchen = new LinkedHashMap<>();
     Place household = Place.wholeFile(plan.toString());
     if (kitchenFile.isPresent()) {
@@ -73,11 +74,13 @@ public final class PlanReader {
     Optional<Written.Keys> own = kitchen(top, problems);
     own.ifPresent(k -> kitchen.putAll(k.entries()));
     Place place = own.map(Written.Keys::place).orElse(household);
-    Optional<Kitchen> read = new KitchenReader(new Written.Keys(place, kitchen), problems).read();
+    Optional<Kitchen> read =
+        new KitchenReader(new Written.Keys(place, kitchen), words, problems).read();
     for (OwnTime time : read.map(Kitchen::times).orElse(List.of())) {
       checkProduct(time, problems);
     }
-    List<BatchPlan> batches = batches(top, plan, placesOf(kitchen), problems);
+    Around around = new Around(words, read.isPresent(), placesOf(kitchen));
+    List<BatchPlan> batches = batches(top, plan, around, problems);
     return read.map(k -> new Plan(stem(plan), k, batches));
   }
 
@@ -105,7 +108,9 @@ public final class PlanReader {
    */
   public static Kitchen readKitchen(Path file) throws IOException, Refused {
     Problems problems = new Problems();
-    Optional<Kitchen> kitchen = new KitchenReader(kitchenKeys(file, problems), problems).read();
+    PlanWords words = new PlanWords(ProcessTables.ofProgram());
+    Optional<Kitchen> kitchen =
+        new KitchenReader(kitchenKeys(file, problems), words, problems).read();
     problems.refuse();
     return kitchen.orElseThrow(
         () -> new IllegalArgumentException("a kitchen without a problem told"));
@@ -162,8 +167,15 @@ public final class PlanReader {
     return Optional.empty();
   }
 
-  private List<BatchPlan> batches(
-      Written.Keys top, Path plan, Map<String, Place> kitchen, Problems problems)
+  /**
+   * What batches are read with.
+   *
+   * @param soundKitchen whether their kitchen was understood
+   * @param kitchen places of its keys
+   */
+  private record Around(PlanWords words, boolean soundKitchen, Map<String, Place> kitchen) {}
+
+  private List<BatchPlan> batches(Written.Keys top, Path plan, Around around, Problems problems)
       throws IOException, Refused {
     Written.Entry entry = top.entries().get("batches");
     List<BatchPlan> batches = new ArrayList<>();
@@ -187,7 +199,8 @@ public final class PlanReader {
           "write " + MOST_BATCHES + " or fewer, or several plans");
       return batches;
     }
-    BatchReader reader = new BatchReader(new ProductFinder(tables, productsIn(list)), problems);
+    ProductFinder products = new ProductFinder(tables, productsIn(list), around.words());
+    BatchReader reader = new BatchReader(products, around.words(), around.soundKitchen(), problems);
     String name = String.valueOf(plan.getFileName());
     if (name.length() > LONGEST_NAME || !OneLine.isPrintable(name)) {
       problems.add(
@@ -199,7 +212,7 @@ public final class PlanReader {
     for (Written item : list.items()) {
       position++;
       if (item instanceof Written.Keys keys) {
-        reader.read(keys, name, position, kitchen).ifPresent(batches::add);
+        reader.read(keys, name, position, around.kitchen()).ifPresent(batches::add);
       } else {
         problems.add(item.place(), "a batch has keys", "write - product: and so on");
       }

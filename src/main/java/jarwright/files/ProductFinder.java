@@ -1,6 +1,5 @@
 package jarwright.files;
 
-import jarwright.ask.FoodSearch;
 import jarwright.ask.Heard;
 import jarwright.ask.Meaning;
 import jarwright.ask.Untested;
@@ -16,15 +15,14 @@ import java.util.Set;
 final class ProductFinder {
   private static final int MOST_SHOWN = 4;
 
-  private final ProcessTables tables;
   private final ProcessBook asked;
-  private Optional<FoodSearch> search = Optional.empty();
+  private final PlanWords household;
 
   /**
    * @param words the products that will be asked for, as the plan has them
    */
-  ProductFinder(ProcessTables tables, Set<String> words) throws Refused {
-    this.tables = tables;
+  ProductFinder(ProcessTables tables, Set<String> words, PlanWords household) throws Refused {
+    this.household = household;
     this.asked = tables.bookOf(words);
   }
 
@@ -43,10 +41,7 @@ final class ProductFinder {
 
   private Optional<Product> heard(Fields batch, String key, String word)
       throws IOException, Refused {
-    if (search.isEmpty()) {
-      search = Optional.of(SayingRows.search(tables));
-    }
-    Heard heard = search.get().hear(word);
+    Heard heard = household.search().hear(word);
     if (heard.food() instanceof Meaning.Refused refused) {
       Untested way = refused.untested();
       batch.problem(key, "no tested process for " + way.what() + ": " + way.why(), way.remedy());

@@ -41,6 +41,13 @@ public enum JarSize {
     return Volume.of(pints, Volume.Unit.PINT);
   }
 
+  /** The largest size that holds less. */
+  public static Optional<JarSize> below(Volume content) {
+    return Arrays.stream(values())
+        .filter(j -> j.volume().compareTo(content) < 0)
+        .reduce((smaller, larger) -> larger);
+  }
+
   public static Optional<JarSize> named(String id) {
     return Arrays.stream(values()).filter(j -> j.id.equals(id)).findFirst();
   }

@@ -110,7 +110,7 @@ final class AmountText {
     return (c >= '0' && c <= '9') || c == '.';
   }
 
-  private static boolean matches(Unit candidate, String unit) {
+  static boolean matches(Unit candidate, String unit) {
     for (String spelling : candidate.spellings()) {
       // "T" and "t" are tablespoon and teaspoon in kitchens: one letter is compared as written.
       boolean same =

@@ -1,6 +1,8 @@
 package jarwright.quantity;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A volume in US kitchen measures or metric ones. The US gallon is 231 cubic inches exactly (NIST
@@ -43,6 +45,11 @@ public record Volume(Fraction amount, Unit unit) implements Comparable<Volume> {
     @Override
     public Fraction inBase() {
       return inBase;
+    }
+
+    /** The unit that is spelled so, as {@link #parse} takes it. */
+    public static Optional<Unit> named(String spelling) {
+      return Arrays.stream(values()).filter(u -> AmountText.matches(u, spelling)).findFirst();
     }
 
     public boolean isMetric() {

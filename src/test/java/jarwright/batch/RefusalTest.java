@@ -52,7 +52,11 @@ class RefusalTest {
         Plans.of("product: figs; pack: hot; jar: 12-ounce; acid: citric acid", Plans.BIG_POT)
             .refusals()
             .get(0);
-    assertTrue(told.contains("in 12-ounce jars, hot pack. tested here: "), told);
+    assertTrue(
+        told.contains(
+            "in 12-ounce jars, hot pack: the guide prints no time for this size, and gives it no"
+                + " other size's. use half-pint or pint jars; tested here: "),
+        told);
   }
 
   @Test
@@ -60,8 +64,9 @@ class RefusalTest {
     assertRefused(
         "product: sauerkraut; pack: hot; jar: half-gallon; method: boiling-water",
         "jar: sauerkraut has no tested boiling-water process in half-gallon jars, hot pack: a"
-            + " larger jar heats through more slowly than those tested. tested here: boiling-water"
-            + " hot: pint, quart; boiling-water raw: pint, quart; "
+            + " larger jar heats through more slowly than those tested, and no time can be"
+            + " stretched to it. use quart jars; tested here: boiling-water hot: pint, quart;"
+            + " boiling-water raw: pint, quart; "
             + ASK);
   }
 

@@ -316,7 +316,7 @@ class KitTest {
             batches:
               - product: plums-halved-or-whole
                 pack: raw
-                jar: quarts
+                jar: qvart
                 jars: 14
                 date: 2026-08-24
               - product: tomatoes-whole-in-water

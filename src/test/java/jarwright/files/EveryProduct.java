@@ -46,7 +46,9 @@ final class EveryProduct {
       Problems problems = new Problems();
       TextFile file = TextFile.of("kitchen.yaml", text.getBytes(StandardCharsets.UTF_8));
       Written.Keys keys = (Written.Keys) YamlTree.read(file, problems);
-      return new KitchenReader(keys, problems).read().orElseThrow();
+      return new KitchenReader(keys, new PlanWords(ProcessTables.ofProgram()), problems)
+          .read()
+          .orElseThrow();
     } catch (IOException | Refused e) {
       throw new AssertionError(e);
     }

@@ -17,7 +17,8 @@ class KitchenKeysTest {
     TextFile file = TextFile.of("kitchen.yaml", keys.getBytes(StandardCharsets.UTF_8));
     Problems problems = new Problems();
     Written.Keys written = (Written.Keys) YamlTree.read(file, problems);
-    Optional<Kitchen> kitchen = new KitchenReader(written, problems).read();
+    Optional<Kitchen> kitchen =
+        new KitchenReader(written, new PlanWords(ProcessTables.ofProgram()), problems).read();
     problems.refuse();
     return kitchen.orElseThrow();
   }

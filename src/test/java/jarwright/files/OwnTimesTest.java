@@ -26,7 +26,10 @@ class OwnTimesTest {
     String text = "altitude: 420 m\ntimes:\n" + times;
     TextFile file = TextFile.of("kitchen.yaml", text.getBytes(StandardCharsets.UTF_8));
     Written.Keys keys = (Written.Keys) YamlTree.read(file, problems);
-    return new KitchenReader(keys, problems).read().map(Kitchen::times).orElse(List.of());
+    return new KitchenReader(keys, new PlanWords(ProcessTables.ofProgram()), problems)
+        .read()
+        .map(Kitchen::times)
+        .orElse(List.of());
   }
 
   @Test
