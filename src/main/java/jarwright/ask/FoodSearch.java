@@ -86,26 +86,33 @@ public final class FoodSearch {
     return ids;
   }
 
+  /** The same with every word as it stands: none is taken for a mistyped one. */
+  public Heard hearAsWritten(String words) {
+    List<Word> said = lexicon.said(words);
+    Phrasebook.Heard heard = phrases.hear(said);
+    return new Heard(meaning(said, heard.food(), Map.of()), heard.said(), language(said));
+  }
+
   /**
-   * Understands the words.
+   * Understands the words; where one is not known, as the mistyped one that it may be.
    *
    * @param words as they were typed; a few hundred characters at most
    */
   public Heard hear(String words) {
-    List<Word> said = lexicon.said(words);
-    Phrasebook.Heard heard = phrases.hear(said);
-    Meaning meaning = meaning(said, heard.food(), Map.of());
-    if (meaning instanceof Meaning.Unknown unknown && !unknown.words().isEmpty()) {
+    Heard heard = hearAsWritten(words);
+    if (heard.food() instanceof Meaning.Unknown unknown && !unknown.words().isEmpty()) {
       Map<String, String> readAs = typos.mend(unknown.words());
       List<String> mended =
-          said.stream().map(w -> readAs.getOrDefault(w.written(), w.written())).toList();
+          lexicon.said(words).stream()
+              .map(w -> readAs.getOrDefault(w.written(), w.written()))
+              .toList();
       List<Word> again = lexicon.said(String.join(" ", mended));
       Meaning second = meaning(again, phrases.hear(again).food(), readAs);
       if (!readAs.isEmpty() && !(second instanceof Meaning.Unknown)) {
         return new Heard(second, phrases.hear(again).said(), language(again));
       }
     }
-    return new Heard(meaning, heard.said(), language(said));
+    return heard;
   }
 
   private Meaning meaning(List<Word> words, List<Word> left, Map<String, String> readAs) {
