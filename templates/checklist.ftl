@@ -49,6 +49,8 @@
 
 <#macro plain of><#list of as r><#if r.amount><frac>${r.text}</frac><#else>${r.text}</#if></#list></#macro>
 
+<#macro fractions text><#list text?split(" ") as w><#if w?contains("/")><frac>${w}</frac><#else>${w}</#if><#sep> </#list></#macro>
+
 <#macro caution text><#if text != ""><caution brief="yes" size="${small}" around="0.3">${text}</caution></#if></#macro>
 
 <#macro step s keep>
@@ -223,7 +225,7 @@
 <#local marks = f.lines?filter(l -> l.fixed)?has_content>
 <columns widths="${(body + set.louder) * 2.14} *" gap="1" around="${set.air}">
 <column><heading level="2" size="${body + set.louder}" before="0" after="0">${word("formula.title")}</heading></column>
-<column><para size="${small}" before="0" after="0">${f.made} ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para></column>
+<column><para size="${small}" before="0" after="0"><@fractions f.made/> ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para></column>
 </columns>
 <#if f.lines?size lte 3><@amounts f.lines/><#else>
 <#local all = 0, left = 0, half = 0>

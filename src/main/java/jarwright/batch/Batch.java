@@ -27,6 +27,7 @@ import java.util.OptionalInt;
  * @param expected how many of them the produce or the formula may fill
  * @param sterilise minutes to boil the empty jars; empty where clean hot jars do
  * @param salt for each jar
+ * @param covering the liquid that covers the food in all jars, by the guide's very light syrup
  */
 public record Batch(
     LotCode lot,
@@ -46,7 +47,8 @@ public record Batch(
     Optional<FormulaMultiple> formula,
     List<Headspace> headspace,
     Optional<Integer> sterilise,
-    UseBy useBy) {
+    UseBy useBy,
+    Volume covering) {
   public Batch {
     offered = List.copyOf(offered);
     headspace = List.copyOf(headspace);

@@ -15,6 +15,8 @@ import jarwright.process.JarSize;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.SaltRule;
+import jarwright.process.Syrup;
+import jarwright.process.SyrupRow;
 import jarwright.process.TestedProcess;
 import jarwright.quantity.Mass;
 import jarwright.quantity.Volume;
@@ -85,7 +87,13 @@ public final class BatchReckoner {
         process.needsSterileJars()
             ? Optional.of(JarSterilising.minutesAt(kitchen.altitude()))
             : Optional.empty(),
-        UseBy.after(plan.date(), kitchen.monthsToUseBy()));
+        UseBy.after(plan.date(), kitchen.monthsToUseBy()),
+        covering(jars, jar));
+  }
+
+  private Volume covering(int jars, JarSize jar) {
+    SyrupRow row = book.syrup(Syrup.VERY_LIGHT, jar);
+    return row.water().times(row.share(jars, jar));
   }
 
   private static Optional<ProducePerJar> perJar(BatchPlan plan) {

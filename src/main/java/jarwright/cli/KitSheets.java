@@ -7,6 +7,7 @@ import jarwright.day.CannerFigures;
 import jarwright.day.Checklist;
 import jarwright.day.DaySheet;
 import jarwright.day.SectionTimes;
+import jarwright.files.BuyingTables;
 import jarwright.files.GelPointTable;
 import jarwright.files.KitJson;
 import jarwright.files.LabelStocks;
@@ -24,6 +25,7 @@ import jarwright.pantry.Pantry;
 import jarwright.pantry.Standing;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Refused;
+import jarwright.process.Buying;
 import jarwright.process.GelPoints;
 import jarwright.record.PlannedPages;
 import jarwright.render.Preview;
@@ -58,12 +60,14 @@ final class KitSheets {
   private final ProductNames names;
   private final PaperSize paper;
   private final LocalDate made;
+  private final Buying buying;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
 
   KitSheets(PlanRun run, Printer printer) throws IOException, Refused {
     this.run = run;
     this.printer = printer;
     this.words = WordBundle.load(run.plan().kitchen().language());
+    this.buying = BuyingTables.read();
     this.names = new ProductNames(run.plan().kitchen().language());
     this.paper = PaperSize.parse(run.plan().kitchen().paper().id());
     this.made =
@@ -162,7 +166,7 @@ final class KitSheets {
   }
 
   void day() throws IOException {
-    DaySheet day = new DaySheet(words, names::of, names::ingredient);
+    DaySheet day = new DaySheet(words, names::of, names::ingredient, buying);
     pdf("day.pdf", day.of(run.days(), paper, made));
   }
 
@@ -192,7 +196,9 @@ final class KitSheets {
   void json() throws IOException {
     List<KitJson.Entry> entries =
         run.batches().stream().map(b -> new KitJson.Entry(b, run.record(b))).toList();
-    files.put("kit.json", KitJson.of(run.plan(), entries, run.days(), List.copyOf(files.keySet())));
+    files.put(
+        "kit.json",
+        KitJson.of(run.plan(), entries, run.days(), buying, List.copyOf(files.keySet())));
   }
 
   private void pdf(String file, Sheet sheet) throws IOException {

@@ -6,6 +6,7 @@ import jarwright.process.GelPoints;
 import jarwright.process.PreparationStep;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Every step of a batch in working order, cut at the natural pauses. The method of processing
@@ -39,8 +40,9 @@ public final class Checklist {
     Routine own = prepared.routine();
     JarSections jars = new JarSections(batch, canner, own, words);
     List<Section> sections = new ArrayList<>();
-    prepared.ahead().ifPresent(s -> sections.addAll(Pauses.cut(s, words)));
-    sections.add(jars.before());
+    Optional<Section> ahead = prepared.ahead();
+    ahead.ifPresent(s -> sections.addAll(Pauses.cut(s, words)));
+    sections.add(jars.before(ahead.isEmpty()));
     sections.add(jars.jars());
     sections.addAll(Pauses.cut(prepared.produce(), words));
     sections.add(prepared.fill());

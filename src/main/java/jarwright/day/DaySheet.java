@@ -4,6 +4,7 @@ import jarwright.batch.Batch;
 import jarwright.page.PaperSize;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
+import jarwright.process.Buying;
 import jarwright.process.Product;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -23,16 +24,21 @@ public final class DaySheet {
   private final Wording words;
   private final Function<Product, String> productName;
   private final UnaryOperator<String> ingredient;
+  private final Buying buying;
 
   /**
    * @param productName the name of a product in the sheet's language
    * @param ingredient the sheet's words for an English ingredient of a formula
    */
   public DaySheet(
-      Wording words, Function<Product, String> productName, UnaryOperator<String> ingredient) {
+      Wording words,
+      Function<Product, String> productName,
+      UnaryOperator<String> ingredient,
+      Buying buying) {
     this.words = words;
     this.productName = productName;
     this.ingredient = ingredient;
+    this.buying = buying;
   }
 
   /** The document of one plan's days, which are of one kitchen. */
@@ -72,7 +78,10 @@ public final class DaySheet {
     view.put("lanes", lanes.heads());
     view.put("sides", lanes.sides(LONGEST_SIDE));
     view.put("tasks", lanes.table());
-    view.put("gather", new DayGather(batches(day), words, productName, ingredient).lines());
+    view.put(
+        "gather",
+        new DayGather(batches(day), buying, words, productName, ingredient)
+            .items().stream().map(DayGather.Item::view).toList());
     view.put("notices", new NoticeWords(words).of(day));
     return view;
   }

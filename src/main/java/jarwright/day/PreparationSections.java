@@ -43,7 +43,11 @@ final class PreparationSections {
   /** Work of an earlier day, where the product has any. */
   Optional<Section> ahead() {
     SectionBuilder steps = new SectionBuilder("ahead", words);
-    of(Stage.DAY_BEFORE).forEach(steps::add);
+    List<Step> early = of(Stage.DAY_BEFORE);
+    if (!early.isEmpty()) {
+      ProduceAtHand.addTo(steps, batch, words);
+    }
+    early.forEach(steps::add);
     return steps.isEmpty() ? Optional.empty() : Optional.of(steps.build());
   }
 

@@ -1,6 +1,8 @@
 package jarwright.quantity;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** A mass of produce, sugar or salt. One pound is 0.45359237 kg exactly. */
 public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
@@ -21,6 +23,15 @@ public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
     Unit(Fraction inBase, String... spellings) {
       this.inBase = inBase;
       this.spellings = List.of(spellings);
+    }
+
+    /** The unit that is spelled so, as {@link #parse} takes it. */
+    public static Optional<Unit> named(String spelling) {
+      return Arrays.stream(values()).filter(u -> AmountText.matches(u, spelling)).findFirst();
+    }
+
+    public boolean isMetric() {
+      return this == G || this == KG;
     }
 
     @Override

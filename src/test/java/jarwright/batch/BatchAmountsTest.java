@@ -287,7 +287,8 @@ class BatchAmountsTest {
                         batch.formula(),
                         batch.headspace(),
                         batch.sterilise(),
-                        batch.useBy()))
+                        batch.useBy(),
+                        batch.covering()))
             .getMessage());
   }
 

@@ -10,6 +10,8 @@ import jarwright.process.Pack;
 import jarwright.quantity.Units;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Order of work and figures: AIB 539 (2015) Guide 1, pp. 1-14 to 1-27. */
 class BoilingWaterStepsTest {
@@ -18,11 +20,29 @@ class BoilingWaterStepsTest {
         .cover("light");
   }
 
+  /** What the plan says that there is stands in the first box, in the plan's own unit. */
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          35 lb   | - Set out produce for 11 to 13 jars [35 lb (15.9 kg)]
+          18.5 kg | - Set out produce for 13 to 15 jars [18.5 kg (40-3/4 lb)]
+          """)
+  void theFirstBoxIsTheProduceThatThereIs(String weight, String first) {
+    PlannedBatch tomatoes =
+        PlannedBatch.of("tomatoes-crushed", Method.BOILING_WATER, Pack.HOT, JarSize.QUART)
+            .acid(AcidKind.CITRIC_ACID)
+            .produce(weight);
+    assertEquals(first, Outline.section("before", tomatoes.sections()).get(0));
+  }
+
   @Test
   void rawPlumsInQuartsFromTheKettleToTheShelf() {
     assertEquals(
         """
         # Before the fire is lit
+        - Set out produce, about [28 lb (12.8 kg)]
         - Check altitude [420 m (1,378 ft)]
         - Feel each rim for nicks [14]
         - Count new lids and bands [14]

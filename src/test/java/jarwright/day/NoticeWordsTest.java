@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.day.Days.Wish;
+import jarwright.files.BuyingTables;
 import jarwright.page.PaperSize;
 import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
@@ -110,7 +111,11 @@ class NoticeWordsTest {
   @ValueSource(strings = {"en", "es"})
   void everyDayCanBePrinted(String language) throws Exception {
     DaySheet sheet =
-        new DaySheet(WordBundle.load(language), Product::name, UnaryOperator.identity());
+        new DaySheet(
+            WordBundle.load(language),
+            Product::name,
+            UnaryOperator.identity(),
+            BuyingTables.read());
     for (DayPlan day : days()) {
       ByteArrayOutputStream pdf = new ByteArrayOutputStream();
       new Printer(Optional.empty()).pdf(sheet.of(List.of(day), PaperSize.A4, day.date()), pdf);

@@ -28,6 +28,7 @@ import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
+import jarwright.quantity.Mass;
 import jarwright.quantity.Units;
 import jarwright.render.WordBundle;
 import java.io.IOException;
@@ -57,6 +58,7 @@ public final class PlannedBatch {
   private Optional<Pack> pack = Optional.empty();
   private JarSize jar = JarSize.PINT;
   private int jars;
+  private Optional<Mass> produce = Optional.empty();
   private Optional<AcidKind> acid;
   private Optional<GaugePressure> pressure = Optional.empty();
   private Optional<Cover> cover = Optional.empty();
@@ -85,6 +87,12 @@ public final class PlannedBatch {
 
   public PlannedBatch jars(int count) {
     jars = count;
+    return this;
+  }
+
+  /** So much produce instead of jars. */
+  public PlannedBatch produce(String weight) {
+    produce = Optional.of(Mass.parse(weight));
     return this;
   }
 
@@ -165,7 +173,7 @@ public final class PlannedBatch {
         product,
         pack,
         jar,
-        new Amount.Jars(jars),
+        produce.<Amount>map(Amount.Produce::new).orElseGet(() -> new Amount.Jars(jars)),
         Optional.of(method),
         pressure,
         acid,

@@ -23,6 +23,7 @@ class PressureStepsTest {
             .sections();
     assertEquals(
         List.of(
+            "- Set out produce, about [14 lb (6.4 kg)]",
             "- Check altitude [5,400 ft (1,646 m)]",
             "- Check gauge: tested this year !More than 2 psi out: replace it.",
             "- Check vent pipe, gasket, rim",
