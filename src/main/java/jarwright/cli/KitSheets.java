@@ -20,6 +20,7 @@ import jarwright.page.PaperSize;
 import jarwright.page.Registration;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Standing;
@@ -125,7 +126,7 @@ final class KitSheets {
           JarLabel.of(
               run.record(batch), names.of(batch.product()), kitchen.units(), kitchen.link(), words);
       first.upTo(batch.jars()).stream()
-          .filter(l -> pantry.jar(l.jar()).filter(KitSheets::isForShelf).isPresent())
+          .filter(l -> pantry.jar(l.jar()).filter(j -> Advice.isLabelled(j, then())).isPresent())
           .forEach(labels::add);
     }
     if (labels.isEmpty()) {
@@ -136,13 +137,6 @@ final class KitSheets {
     pdf(
         "labels.pdf",
         LabelsSheet.of(labels, stock, registration, LabelsSheet.Use.USUAL, words, made));
-  }
-
-  private static boolean isForShelf(Jar jar) {
-    boolean stands = jar.standing() instanceof Standing.OnShelf && jar.doubt().isEmpty();
-    return stands
-        || jar.standing() instanceof Standing.Planned
-        || jar.standing() instanceof Standing.Cooling;
   }
 
   /**
@@ -161,8 +155,12 @@ final class KitSheets {
                         || (own.contains(j.id().lot())
                             && j.standing() instanceof Standing.Planned));
     ShelfSheet shelf = new ShelfSheet(words, names::of);
-    OffsetDateTime then = made.atStartOfDay().atOffset(ZoneOffset.UTC);
-    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), then, paper));
+    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), then(), paper));
+  }
+
+  /** As of the day of packing, so that the same plan gives the same sheets on any day. */
+  private OffsetDateTime then() {
+    return made.atStartOfDay().atOffset(ZoneOffset.UTC);
   }
 
   void day() throws IOException {

@@ -34,6 +34,11 @@ final class VerdictText {
     this.style = Style.english(units);
   }
 
+  /** The words themselves. */
+  Wording wording() {
+    return words;
+  }
+
   static String minute(OffsetDateTime time) {
     return MINUTE.format(time);
   }
@@ -56,7 +61,7 @@ final class VerdictText {
     if (verdict instanceof Verdict.Refrigerate cold) {
       return List.of(
           "INTO THE REFRIGERATOR NOW. Eat by " + cold.eatBy() + ".",
-          words.text("record.words.cold-detail"));
+          words.text("says.refrigerator.detail"));
     }
     if (verdict instanceof Verdict.Recan recan) {
       String eaten = recan.eatBy().map(d -> " Refrigerated instead: eat by " + d + ".").orElse("");
@@ -76,11 +81,6 @@ final class VerdictText {
   /** How to be rid of a jar that may be spoiled. */
   String spoiled() {
     return words.text("doubt.spoiled") + ": " + measured("doubt.spoiled.text");
-  }
-
-  /** Why a jar from an old list is not to be relied on. */
-  String unvouched() {
-    return words.text("record.words.unvouched-detail");
   }
 
   /** What was found of the load or the jar, in a sentence. */

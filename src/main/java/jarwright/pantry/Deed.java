@@ -31,6 +31,7 @@ public enum Deed {
       Kind.TO_RECAN,
       Kind.TO_THROW_AWAY),
   FOUND("shelf", Kind.MISSING, Kind.TAKEN, Kind.TOSSED),
+  /** Of ledgers that knew no {@link Checked}: looked at, told in a sentence. */
   LOOKED_AT("note", Kind.values());
 
   private final String key;

@@ -12,6 +12,9 @@ import java.util.TreeMap;
  * A lot as the ledger knows it.
  *
  * @param planned empty for jars from an old list
+ * @param background what its jars have in common
+ * @param doubt present while a spoiled jar speaks against the lot, whether or not its jars were
+ *     looked over since
  * @param loads how the loads were processed, in the order recorded
  * @param byNumber the jars, those never filled included
  */
@@ -19,6 +22,8 @@ public record Lot(
     LotCode code,
     LotFacts facts,
     Optional<Planned> planned,
+    Background background,
+    Optional<Doubt> doubt,
     List<LoadRun> loads,
     NavigableMap<Integer, Jar> byNumber) {
   public Lot {
@@ -42,7 +47,17 @@ public record Lot(
   public boolean isFrozen() {
     return planned.isEmpty()
         || !loads.isEmpty()
+        || doubt.isPresent()
         || jars().stream().anyMatch(j -> !(j.standing() instanceof Standing.Planned));
+  }
+
+  /** When and why it was cancelled; empty where it was not. */
+  public Optional<Standing.Cancelled> cancelled() {
+    return jars().stream()
+        .map(Jar::standing)
+        .filter(Standing.Cancelled.class::isInstance)
+        .map(Standing.Cancelled.class::cast)
+        .findFirst();
   }
 
   /** Jars of which nobody has recorded yet how they came out. */

@@ -57,6 +57,16 @@ public final class Sealing {
           "make its kit first; shelf shows the lots there are");
       return;
     }
+    if (lot.get().cancelled().isPresent()) {
+      problem(
+          report,
+          "lot "
+              + report.lot()
+              + " was cancelled on "
+              + lot.get().cancelled().get().when().toLocalDate(),
+          "if it was made after all, take that back first: jarwright undo");
+      return;
+    }
     int before = problems.count();
     Planned planned = lot.get().planned().get();
     JarNumbers jars =

@@ -38,7 +38,8 @@ class OutcomeReaderTest {
                   entry(
                       TOMATOES,
                       "",
-                      new Planned(facts("tomatoes-crushed"), 7, List.of(7), PRESSURE)))));
+                      new Planned(facts("tomatoes-crushed"), 7, List.of(7), PRESSURE)))),
+          FoodTables::own);
   private static final String HEAD =
       "lot,load,start,end,kept,restarts,cloudy,unsealed,some_lost,half_lost,note\n";
 

@@ -9,6 +9,7 @@ import static jarwright.pantry.InventedKitchen.planned;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import jarwright.files.FoodTables;
 import jarwright.files.VerdictTable;
 import jarwright.problem.Place;
 import jarwright.problem.Refused;
@@ -60,7 +61,7 @@ class SealingTest {
   }
 
   private Pantry pantry() {
-    return Pantry.of(numbered(ledger));
+    return Pantry.of(numbered(ledger), FoodTables::own);
   }
 
   private Sealed seal(LoadReport... reports) throws Refused {
