@@ -1,6 +1,8 @@
 package jarwright.checklist;
 
 import jarwright.batch.Batch;
+import jarwright.day.ClockTime;
+import jarwright.day.FoodName;
 import jarwright.day.Section;
 import jarwright.day.SectionTimes;
 import jarwright.page.Wording;
@@ -12,9 +14,6 @@ import java.util.function.UnaryOperator;
 
 /** What the checklist's template may show of one batch. */
 public final class BatchView {
-  /** A longer list of kinds in brackets is set apart from the name. */
-  private static final int SHORT_LIST = 28;
-
   private final Batch batch;
   private final Wording words;
   private final Map<String, Object> view = new LinkedHashMap<>();
@@ -28,10 +27,9 @@ public final class BatchView {
     this.words = words;
     Units units = batch.kitchen().units();
     view.put("product", product);
-    int kinds = product.endsWith(")") ? product.indexOf(" (") : -1;
-    boolean lists = kinds > 0 && product.length() - kinds > SHORT_LIST;
-    view.put("name", lists ? product.substring(0, kinds) : product);
-    view.put("kinds", lists ? product.substring(kinds + 1) : "");
+    String name = FoodName.brief(product);
+    view.put("name", name);
+    view.put("kinds", product.substring(name.length()).strip());
     view.put("pack", words.text("pack." + batch.pack()));
     view.put("jars", batch.jars());
     view.put("jarsOfSize", words.count("jar." + batch.jar(), batch.jars()));
@@ -59,7 +57,8 @@ public final class BatchView {
    * @param times of the batch's sections
    */
   public BatchView dated(SectionTimes times) {
-    view.put("times", new TimesView(times, batch.plan().date(), words).view());
+    ClockTime clock = new ClockTime(batch.kitchen().clock(), words);
+    view.put("times", new TimesView(times, batch.plan().date(), clock).view());
     view.put("dated", true);
     view.put("lot", batch.lot().toString());
     view.put("date", words.date("long", batch.plan().date()));

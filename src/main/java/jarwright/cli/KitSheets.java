@@ -5,8 +5,10 @@ import jarwright.checklist.BatchView;
 import jarwright.checklist.ChecklistSheet;
 import jarwright.day.CannerFigures;
 import jarwright.day.Checklist;
+import jarwright.day.ClockTime;
 import jarwright.day.DaySheet;
 import jarwright.day.SectionTimes;
+import jarwright.day.StepTexts;
 import jarwright.files.BuyingTables;
 import jarwright.files.GelPointTable;
 import jarwright.files.KitJson;
@@ -28,6 +30,8 @@ import jarwright.plan.Kitchen;
 import jarwright.problem.Refused;
 import jarwright.process.Buying;
 import jarwright.process.GelPoints;
+import jarwright.process.PreparationStep;
+import jarwright.process.Product;
 import jarwright.record.PlannedPages;
 import jarwright.render.Preview;
 import jarwright.render.Printer;
@@ -40,9 +44,12 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -63,6 +70,7 @@ final class KitSheets {
   private final LocalDate made;
   private final Buying buying;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
+  private final Map<Product, List<PreparationStep>> steps = new HashMap<>();
 
   KitSheets(PlanRun run, Printer printer) throws IOException, Refused {
     this.run = run;
@@ -89,16 +97,29 @@ final class KitSheets {
     GelPoints gelPoints = GelPointTable.read();
     for (Batch batch : run.batches()) {
       BatchView view = new BatchView(batch, names.of(batch.product()), words, names::ingredient);
+      List<PreparationStep> steps = steps(batch.product());
+      IdentityHashMap<PreparationStep, String> ready = new IdentityHashMap<>();
       if (dated) {
-        view.dated(times(batch));
+        SectionTimes times = times(batch);
+        view.dated(times);
+        ClockTime clock = new ClockTime(batch.kitchen().clock(), words);
+        times
+            .ready()
+            .forEach(
+                (step, at) ->
+                    ready.put(
+                        steps.get(step),
+                        words.text(
+                            "time.until", Map.of("time", clock.of(at, batch.plan().date())))));
       }
       Checklist list =
           new Checklist(
               batch,
-              StepTables.read(batch.product(), words.language()),
+              steps,
               gelPoints,
               CannerFigures.of(run.loads().get(batch), batch.kitchen().units(), words),
-              words);
+              words,
+              step -> Optional.ofNullable(ready.get(step)));
       views.add(view.with(list.sections()));
     }
     pdf("checklist.pdf", ChecklistSheet.of(views, paper, words, made, large));
@@ -163,8 +184,22 @@ final class KitSheets {
     return made.atStartOfDay().atOffset(ZoneOffset.UTC);
   }
 
-  void day() throws IOException {
-    DaySheet day = new DaySheet(words, names::of, names::ingredient, buying);
+  /** In the language of the print-outs. */
+  private List<PreparationStep> steps(Product product) throws IOException, Refused {
+    List<PreparationStep> read = steps.get(product);
+    if (read == null) {
+      read = StepTables.read(product, words.language());
+      steps.put(product, read);
+    }
+    return read;
+  }
+
+  void day() throws IOException, Refused {
+    for (Batch batch : run.batches()) {
+      steps(batch.product());
+    }
+    DaySheet day =
+        new DaySheet(names::of, names::ingredient, buying, new StepTexts(words, steps::get));
     pdf("day.pdf", day.of(run.days(), paper, made));
   }
 

@@ -7,6 +7,7 @@ import jarwright.process.PreparationStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Every step of a batch in working order, cut at the natural pauses. The method of processing
@@ -28,11 +29,26 @@ public final class Checklist {
       GelPoints gelPoints,
       CannerFigures canner,
       Wording words) {
+    this(batch, preparation, gelPoints, canner, words, step -> Optional.empty());
+  }
+
+  /**
+   * The same for a sheet with clock times.
+   *
+   * @param ready when a waiting step is over, in words; empty where that is not planned
+   */
+  public Checklist(
+      Batch batch,
+      List<PreparationStep> preparation,
+      GelPoints gelPoints,
+      CannerFigures canner,
+      Wording words,
+      Function<PreparationStep, Optional<String>> ready) {
     this.batch = batch;
     this.canner = canner;
     this.words = new StepWords(words, batch.kitchen().units());
     List<PreparationStep> own = preparation.stream().filter(p -> p.isFor(batch.pack())).toList();
-    this.prepared = new PreparationSections(batch, own, gelPoints, canner, this.words);
+    this.prepared = new PreparationSections(batch, own, gelPoints, canner, this.words, ready);
   }
 
   /** The sections that have steps. */

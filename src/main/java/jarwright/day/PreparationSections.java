@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The sections that hang on the product: the work ahead, the produce, filling the jars. */
 final class PreparationSections {
@@ -26,18 +27,21 @@ final class PreparationSections {
   private final GelPoints gelPoints;
   private final CannerFigures canner;
   private final StepWords words;
+  private final Function<PreparationStep, Optional<String>> ready;
 
   PreparationSections(
       Batch batch,
       List<PreparationStep> preparation,
       GelPoints gelPoints,
       CannerFigures canner,
-      StepWords words) {
+      StepWords words,
+      Function<PreparationStep, Optional<String>> ready) {
     this.batch = batch;
     this.preparation = preparation;
     this.gelPoints = gelPoints;
     this.canner = canner;
     this.words = words;
+    this.ready = ready;
   }
 
   /** Work of an earlier day, where the product has any. */
@@ -141,9 +145,10 @@ final class PreparationSections {
     Optional<Caution> caution = step.caution().map(c -> new Caution(written(c).text()));
     boolean timed =
         (step.kind() == PreparationStep.Kind.COOK && !step.text().times().isEmpty())
-            || step.kind() == PreparationStep.Kind.WAIT;
+            || step.kind() == PreparationStep.Kind.WAIT
+            || step.waiting().filter(PreparationStep.Wait::stopsWork).isPresent();
     return timed
-        ? new Step.Wait(line, Optional.empty(), caution)
+        ? new Step.Wait(line, ready.apply(step).map(Figure::of), caution)
         : new Step.Action(line, Optional.empty(), caution);
   }
 

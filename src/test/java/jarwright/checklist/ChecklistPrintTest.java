@@ -134,12 +134,14 @@ class ChecklistPrintTest {
                 "fill", List.of(start.minusMinutes(48), start.plusMinutes(40)),
                 "clock", List.of(start, start.plusMinutes(88)),
                 "next-day", List.of(start.plusHours(12), start.plusHours(15))),
-            List.of(start.plusMinutes(30), start.plusMinutes(118)));
+            List.of(start.plusMinutes(30), start.plusMinutes(118)),
+            Map.of(),
+            false);
     String dated = Printed.words(Printed.dated(Samples.plums(), times));
-    assertTrue(dated.contains("Fill, jar by jar about 09:03, 10:31"), dated);
-    assertTrue(dated.contains("1: 7 jars ~09:51 ~10:21"), dated);
-    assertTrue(dated.contains("2: 7 jars ~11:19 ~11:49"), dated);
-    assertTrue(dated.contains("Next day from Aug 25 00:51"), dated);
+    assertTrue(dated.contains("Fill, jar by jar about 9:03 AM, 10:31 AM"), dated);
+    assertTrue(dated.contains("1: 7 jars ~9:51 AM ~10:21 AM"), dated);
+    assertTrue(dated.contains("2: 7 jars ~11:19 AM ~11:49 AM"), dated);
+    assertTrue(dated.contains("Next day from Aug 25 12:51 AM"), dated);
     assertTrue(dated.contains("Lot 260824A-"), dated);
     assertTrue(dated.contains("packed August 24, 2026 · use by August 24, 2027"), dated);
   }

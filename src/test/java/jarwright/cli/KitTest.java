@@ -123,7 +123,7 @@ class KitTest {
     assertEquals(0, run("kit", sample("bean-day.yaml"), "-q"), told());
     try (PDDocument day = Loader.loadPDF(folder.resolve("print/bean-day/day.pdf").toFile())) {
       String text = new PDFTextStripper().getText(day).replaceAll("\\s+", " ");
-      String gather = text.substring(text.indexOf("Gather"));
+      String gather = text.substring(text.indexOf("Buy and lay out"));
       assertTrue(gather.contains("28 lb") && !gather.contains("36 lb"), gather);
     }
   }

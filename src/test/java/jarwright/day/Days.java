@@ -46,7 +46,7 @@ final class Days {
   static final ZoneId ZONE = ZoneId.of("America/Chicago");
   static final ProcessBook PROCESSES;
   static final DayBook BOOK;
-  private static final Map<Product, List<PreparationStep>> STEPS = new HashMap<>();
+  private static final Map<String, List<PreparationStep>> STEPS = new HashMap<>();
 
   static {
     try {
@@ -65,11 +65,15 @@ final class Days {
   private Days() {}
 
   static List<PreparationStep> steps(Product product) {
+    return steps(product, "en");
+  }
+
+  static List<PreparationStep> steps(Product product, String language) {
     return STEPS.computeIfAbsent(
-        product,
-        p -> {
+        product.id() + " " + language,
+        key -> {
           try {
-            return StepTables.read(p, "en");
+            return StepTables.read(product, language);
           } catch (IOException | Refused e) {
             throw new AssertionError(e);
           }
