@@ -15,6 +15,9 @@ public final class BatchView {
   /** A longer list of kinds in brackets is set apart from the name. */
   private static final int SHORT_LIST = 28;
 
+  /** As the tables name a part of the guide. */
+  private static final String GUIDE = "Guide";
+
   private final Batch batch;
   private final Wording words;
   private final Map<String, Object> view = new LinkedHashMap<>();
@@ -32,7 +35,7 @@ public final class BatchView {
     boolean lists = kinds > 0 && product.length() - kinds > SHORT_LIST;
     view.put("name", lists ? product.substring(0, kinds) : product);
     view.put("kinds", lists ? product.substring(kinds + 1) : "");
-    view.put("pack", words.text("pack." + batch.pack()));
+    view.put("pack", words.text("head.pack." + batch.pack()));
     view.put("jars", batch.jars());
     view.put("jarsOfSize", words.count("jar." + batch.jar(), batch.jars()));
     view.put("method", words.text("method." + batch.method()));
@@ -40,7 +43,7 @@ public final class BatchView {
     view.put(
         "altitude",
         new AltitudeView(batch.row().band(), batch.kitchen().altitude(), words, units).view());
-    view.put("source", batch.row().source().place());
+    view.put("source", batch.row().source().place().replace(GUIDE, words.text("head.guide")));
     view.put("notes", ClockNotes.of(batch, words));
     view.put("doubts", DoubtView.of(words, units));
     view.put(

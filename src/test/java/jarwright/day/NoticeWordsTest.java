@@ -81,8 +81,8 @@ class NoticeWordsTest {
     List<String> told = new NoticeWords(WordBundle.load("en")).of(days().get(6));
     assertTrue(
         told.contains(
-            "The clocks are changed meanwhile, from 03:00 to 02:00: time a process by a timer, not"
-                + " by the clock."),
+            "The clocks change during this time, from 03:00 to 02:00: time a process by a timer,"
+                + " not by the clock."),
         () -> String.join("\n", told));
     assertTrue(told.contains("The last jars come out after midnight, on October 25, 2026."));
   }
