@@ -1,5 +1,6 @@
 package jarwright.quantity;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;

@@ -33,6 +33,7 @@ class SideCountTest {
       """
       14-day-sweet-pickles boiling-water raw: four stretches of work over fourteen days
       sweet-gherkin-pickles boiling-water raw: four days of salt water and syrup
+      quick-sweet-pickles boiling-water raw: with lime or without, and a long formula
       quick-sweet-pickles boiling-water hot: with lime or without, and a long formula
       soups-with-seafood dial-gauge hot: each kind of seafood is made ready in its own way
       soups-with-seafood weighted-gauge hot: each kind of seafood is made ready in its own way
@@ -43,7 +44,6 @@ class SideCountTest {
   /** Too much by a few lines on the shorter paper, and on both where the words are longer. */
   private static final String NOT_ENGLISH_A4 =
       """
-      quick-sweet-pickles boiling-water raw: with lime or without, and a long formula
       bread-and-butter-pickles boiling-water hot: with lime or without, and a long formula
       peach-apple-salsa boiling-water hot: three fruits, each made ready in its own way
       """;
@@ -58,6 +58,9 @@ class SideCountTest {
   private static final String SPANISH_LETTER =
       """
       crab-king-dungeness dial-gauge hot: a boil and a bath, each with its acid and salt
+      crab-king-dungeness dial-gauge raw: a boil and a bath, each with its acid and salt
+      pickled-jalapeno-pepper-rings boiling-water hot: a night in lime, and a formula
+      soups dial-gauge hot: vegetables, beans and meat, each made ready in its own way
       quick-fresh-pack-dill-pickles boiling-water raw: a night in brine, and a formula
       tomato-salsa-paste-tomatoes boiling-water hot: eleven ingredients
       """;

@@ -58,7 +58,8 @@ class JarDeedsTest {
         house
             .shown()
             .startsWith(
-                "take 260824A-T/03 Plums, halved or whole, quart, at cellar B3; use by 2027-08-24"));
+                "take 260824A-T/03 Plums, halved or whole, quart, at cellar B3; use by"
+                    + " 2027-08-24"));
     assertTrue(house.shown().contains("never taste it"), house.shown());
     String event = "2026-08-24T13:30-05:00,260824A-T,03,taken,note=Grete,Mara,";
     assertTrue(house.lastEvent().contains(event), house.lastEvent());
@@ -249,7 +250,8 @@ class JarDeedsTest {
     assertTrue(house.shown().contains("thrown away, lid bulged"), house.shown());
     // CDC and USDA differ; both are told.
     assertTrue(house.shown().contains("CDC: leave shut, bag twice, tape"), house.shown());
-    assertTrue(house.shown().contains("USDA: if open or leaking, first boil covered 30 min"));
+    assertTrue(
+        house.shown().contains("USDA: open or leaking? With gloves, boil jar and lid 30 min"));
     assertTrue(house.lastEvent().contains("05,tossed,why=lid bulged"), house.lastEvent());
     assertEquals(1, house.run("toss", "260824A-T/05", "--why", "again"));
     assertEquals(1, run("take 260824A-T/05"));

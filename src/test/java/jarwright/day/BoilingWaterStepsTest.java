@@ -43,7 +43,7 @@ class BoilingWaterStepsTest {
         """
         # Before the stove is on
         - Set out produce, about [28 lb (12.8 kg)]
-        - Altitude must be [420 m (1,378 ft)]
+        - Altitude is [420 m (1,378 ft)]
         - Feel each rim for nicks [14]
         - Count new lids and bands [14]
         - Lay out lifter, funnel, bubble tool, cloths, timer

@@ -24,7 +24,7 @@ class PressureStepsTest {
     assertEquals(
         List.of(
             "- Set out produce, about [14 lb (6.4 kg)]",
-            "- Altitude must be [5,400 ft (1,646 m)]",
+            "- Altitude is [5,400 ft (1,646 m)]",
             "- Check gauge: tested this year !Off by more than 2 psi? Replace the gauge.",
             "- Check vent pipe, gasket, rim",
             "- Feel each rim for nicks [7]",
