@@ -40,6 +40,7 @@ final class CheckText {
     line("process", process(batch.process()));
     line("altitude", batch.kitchen().altitude().text(Style.english(Units.BOTH)));
     line("source", batch.row().source() + ", band " + band(batch.row().band()));
+    HighText.of(batch.method(), batch.kitchen().altitude()).ifPresent(h -> line("caution", h));
     batch.printedFor().ifPresent(j -> line("jar size", "processed as a " + j + ", by Guide 1"));
     batch.sterilise().ifPresent(m -> line("jars first", "boil the empty jars " + m + " min"));
     batch
