@@ -47,6 +47,7 @@ public final class BatchReckoner {
     JarRange expected = expected(plan, formula, here);
     Optional<AcidPerJar> acid = acid(plan, Math.max(1, expected.most()), here);
     checkCover(plan, here);
+    checkSalt(plan, here);
     problems.addAll(here.list());
     if (choice.isEmpty() || !here.isEmpty()) {
       return Optional.empty();
@@ -198,8 +199,20 @@ public final class BatchReckoner {
 
   private static Optional<Volume> salt(BatchPlan plan) {
     SaltRule rule = plan.product().salt();
-    boolean wanted = plan.salt() || rule.kind() == SaltRule.Kind.IN_FORMULA;
+    boolean wanted = plan.salt().orElse(false) || rule.isFixed();
     return wanted ? rule.perJar(plan.jar()) : Optional.empty();
+  }
+
+  private static void checkSalt(BatchPlan plan, Problems problems) {
+    boolean without = plan.salt().filter(wanted -> !wanted).isPresent();
+    if (without && plan.product().salt().kind() == SaltRule.Kind.BRINE) {
+      problems.add(
+          plan.placeOf("salt"),
+          plan.product().id()
+              + " is not safe without its salt: the salt keeps harmful germs down while the food"
+              + " stands in brine, and is never left out or cut down (AIB 539 Guide 6)",
+          "write salt: yes, or leave salt: out; for less salt choose a quick pickle");
+    }
   }
 
   private static void checkCover(BatchPlan plan, Problems problems) {

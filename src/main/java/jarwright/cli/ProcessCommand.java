@@ -14,7 +14,6 @@ import jarwright.plan.Kitchen;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Refused;
-import jarwright.process.AltitudeBand;
 import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.process.Pack;
@@ -229,14 +228,11 @@ final class ProcessCommand implements Command {
     }
     if (altitude.isPresent() && !listed) {
       call.out().println("* your altitude, " + altitude.get().text(Style.english(Units.BOTH)));
-      if (altitude.get().compareTo(AltitudeBand.DISPUTED_ABOVE) > 0) {
-        call.out()
-            .println(
-                "Above "
-                    + AltitudeBand.DISPUTED_ABOVE.text(Style.english(Units.US))
-                    + " no dial-gauge pressure is tested, and one state service boils longer"
-                    + " than the guide: ask yours.");
-      }
+      found.rows().stream()
+          .map(TableRow::method)
+          .distinct()
+          .flatMap(method -> HighText.of(method, altitude.get()).stream())
+          .forEach(call.out()::println);
     }
   }
 

@@ -130,6 +130,14 @@ class ChecklistPrintTest {
     String high = Printed.words(Printed.pdf(Samples.plums().at("8001 ft")));
     assertTrue(high.contains("Above 8,000 ft (2,439 m) one state service prints longer"), high);
     assertFalse(Printed.words(Printed.pdf(Samples.plums())).contains("state service"));
+    PlannedBatch sauce = Samples.meatSauce();
+    assertFalse(Printed.words(Printed.pdf(sauce.at("8000 ft"))).contains("no upper altitude"));
+    String above = Printed.words(Printed.pdf(sauce.at("8001 ft")));
+    assertTrue(
+        above.contains(
+            "The guide gives this pressure no upper altitude, but its dial pressures end at 8,000"
+                + " ft (2,439 m): ask your local extension service first."),
+        above);
   }
 
   @Test

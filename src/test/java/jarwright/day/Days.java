@@ -22,7 +22,6 @@ import jarwright.process.Pack;
 import jarwright.process.PreparationStep;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
-import jarwright.process.SaltRule;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
@@ -219,7 +218,7 @@ final class Days {
         Optional.empty(),
         Optional.empty(),
         PROCESSES.product(wish.product()).orElseThrow().acid().choices().stream().findFirst(),
-        PROCESSES.product(wish.product()).orElseThrow().salt().kind() == SaltRule.Kind.IN_FORMULA,
+        Optional.empty(),
         Optional.empty(),
         wish.date(),
         time(wish.start()),

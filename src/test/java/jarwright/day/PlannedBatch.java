@@ -62,7 +62,7 @@ public final class PlannedBatch {
   private Optional<AcidKind> acid;
   private Optional<GaugePressure> pressure = Optional.empty();
   private Optional<Cover> cover = Optional.empty();
-  private boolean salt;
+  private Optional<Boolean> salt = Optional.empty();
   private Optional<Figure> water = Optional.empty();
   private Altitude altitude = Altitude.metres(420);
   private Units units = Units.BOTH;
@@ -117,7 +117,7 @@ public final class PlannedBatch {
   }
 
   public PlannedBatch salted() {
-    salt = true;
+    salt = Optional.of(true);
     return this;
   }
 

@@ -93,7 +93,7 @@ public final class EveryProduct {
         Optional.of(row.method()),
         row.process().orElseThrow().pressure(),
         product.acid().choices().stream().findFirst(),
-        true,
+        Optional.of(true),
         plain ? Cover.named("light") : Optional.empty(),
         DAY,
         Optional.of(LocalTime.of(8, 30)),
