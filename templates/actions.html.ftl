@@ -15,7 +15,7 @@
 </#macro>
 <#-- Every sign a question of its own, neither answer chosen before. -->
 <#macro asked>
-<#list actions.signs as sign><fieldset class="sign"><legend>${sign.ask}</legend>
+<#list actions.signs as sign><fieldset class="sign yesno"><legend>${sign.ask}</legend>
 <label><input type="radio" name="${sign.name}" value="no" required> ${word("record.no")}</label>
 <label><input type="radio" name="${sign.name}" value="yes" required> ${word("record.yes")}</label>
 </fieldset>

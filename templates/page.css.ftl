@@ -36,6 +36,11 @@ ul.jars li:target { outline: 3px solid var(--link) }
 ol.history { padding-left: 3rem }
 .search label, label { display: block; font-weight: 600; margin-top: .5rem }
 input { font: inherit; width: 100%; min-height: 2.75rem; padding: .375rem .625rem; border: 2px solid var(--line); background: var(--paper); color: var(--ink); border-radius: 0 }
+input[type=radio], input[type=checkbox] { width: 1.5rem; height: 1.5rem; min-height: 0; padding: 0; flex: none; accent-color: var(--link) }
+fieldset { border: 2px solid var(--line); margin: .625rem 0; padding: 0 .75rem .25rem; min-width: 0 }
+legend { font-weight: 600; padding: .25rem .25rem 0 }
+.sign label { display: flex; align-items: center; gap: .625rem; min-height: 2.75rem; margin: 0; font-weight: 400 }
+.yesno label { display: inline-flex; margin-right: 2rem }
 button { font: inherit; font-weight: 700; min-height: 2.75rem; padding: .375rem 1rem; margin: .625rem 0 .25rem; border: 2px solid var(--ink); background: var(--ink); color: var(--paper); border-radius: 0; cursor: pointer }
 details { border: 2px solid var(--line); margin: .5rem 0; padding: 0 .75rem }
 summary { font-weight: 700; padding: .625rem 0; cursor: pointer }

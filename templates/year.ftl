@@ -70,10 +70,10 @@
       <#if losses?has_content>
       <para before="2"><b>${word("year.why-lost")}</b> <#list losses as l>${number(l.jars)} ${l.why}<#sep>; </#list>.</para>
       </#if>
+      <para size="8" before="2">${word("year.accounts")} ${word("year.rule", {"jars": number(leastJars), "days": number(leastDays)})}</para>
+      </#if>
       <#if (unrecorded > 0)>
       <para before="2">${count("year.unrecorded", unrecorded)}</para>
-      </#if>
-      <para size="8" before="2">${word("year.accounts")} ${word("year.rule", {"jars": number(leastJars), "days": number(leastDays)})}</para>
       </#if>
     </body>
   </section>

@@ -134,6 +134,14 @@ public record BatchRecord(
     }
   }
 
+  /** Whether the other tells of the same jars of the same food on the same day. */
+  public boolean isLike(BatchRecord other) {
+    return food.equals(other.food)
+        && processing.method() == other.processing.method()
+        && jars.ready() == other.jars.ready()
+        && days.packed().equals(other.days.packed());
+  }
+
   /**
    * The record of a batch worked out.
    *

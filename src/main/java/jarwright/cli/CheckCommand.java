@@ -3,6 +3,7 @@ package jarwright.cli;
 import jarwright.batch.Batch;
 import jarwright.problem.Refused;
 import java.io.IOException;
+import java.util.List;
 import org.apache.commons.cli.Options;
 
 /** The kit's computation as text; writes nothing. */
@@ -31,7 +32,9 @@ final class CheckCommand implements Command {
   @Override
   public void run(Call call) throws Usage, Refused, IOException {
     Register register = new Register(call);
-    for (PlanRun run : PlanRuns.of(PlanRuns.named(call, name()), call, register::lotsOf)) {
+    List<PlanRun> runs = PlanRuns.of(PlanRuns.named(call, name()), call, register::lotsOf);
+    register.doubles(runs).forEach(call::tell);
+    for (PlanRun run : runs) {
       for (Batch batch : run.batches()) {
         call.out().println(new CheckText(batch).text(run.sizes(batch)));
       }

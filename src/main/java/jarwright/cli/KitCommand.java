@@ -63,6 +63,7 @@ final class KitCommand implements Command {
     checkFolders(plans);
     Register register = new Register(call);
     List<PlanRun> runs = PlanRuns.of(plans, call, register::lotsOf);
+    register.doubles(runs).forEach(call::tell);
     Pantry pantry = register.with(runs);
     Printer printer = new Printer(call.path(TEMPLATES));
     Printer second = new Printer(call.path(TEMPLATES));

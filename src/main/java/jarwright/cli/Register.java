@@ -6,12 +6,15 @@ import jarwright.files.FoodTables;
 import jarwright.files.HouseholdFolder;
 import jarwright.files.LedgerFile;
 import jarwright.lot.LotCode;
+import jarwright.pantry.Cancelled;
 import jarwright.pantry.Entry;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Planned;
+import jarwright.pantry.Undone;
 import jarwright.plan.BatchPlan;
+import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.time.OffsetDateTime;
@@ -44,7 +47,69 @@ final class Register {
     Map<BatchPlan, LotCode> lots =
         house.lotsOf(batches, lot -> pantry.lot(lot).isPresent() || given.contains(lot));
     given.addAll(lots.values());
+    Problems problems = new Problems();
+    lots.forEach((batch, lot) -> refuseCancelled(batch, lot, problems));
+    problems.refuse();
     return lots;
+  }
+
+  /**
+   * What was cancelled comes back when that is taken back, and not by printing its sheets again.
+   */
+  private void refuseCancelled(BatchPlan batch, LotCode lot, Problems problems) {
+    Set<Long> undone = Undone.numbers(events);
+    events.stream()
+        .filter(e -> e.what() instanceof Cancelled && !undone.contains(e.number()))
+        .filter(e -> e.lot().equals(Optional.of(lot)))
+        .findFirst()
+        .ifPresent(
+            e ->
+                problems.add(
+                    batch.placeOf("product"),
+                    "this batch is lot " + lot + ", cancelled on " + e.when().toLocalDate(),
+                    "To make it after all: jarwright undo "
+                        + e.number()
+                        + ". If not, take it out of the plan"));
+  }
+
+  /**
+   * Lots that are there already under another plan, or at another place of it, and tell of the same
+   * jars; a sentence for each.
+   */
+  List<String> doubles(List<PlanRun> runs) throws IOException, Refused {
+    List<String> doubles = new ArrayList<>();
+    for (PlanRun run : runs) {
+      List<BatchRecord> there = house.recordsOfDays(run.plan().batches());
+      for (Batch batch : run.batches()) {
+        BatchRecord own = run.record(batch);
+        there.stream()
+            .filter(r -> !given.contains(r.lot()) && r.isLike(own) && isOpen(r.lot()))
+            .forEach(r -> doubles.add(said(batch, r)));
+      }
+    }
+    return doubles;
+  }
+
+  private boolean isOpen(LotCode lot) {
+    return pantry.lot(lot).filter(l -> l.cancelled().isEmpty()).isPresent();
+  }
+
+  private static String said(Batch batch, BatchRecord there) {
+    return "The same "
+        + ShelfText.jars(batch.jars())
+        + " of "
+        + batch.product().name()
+        + " on "
+        + batch.plan().date()
+        + " are there already as lot "
+        + there.lot()
+        + ", of plan "
+        + there.origin().plan()
+        + ", batch "
+        + there.origin().position()
+        + ". Here they are lot "
+        + batch.lot()
+        + ". If they are the same jars: jarwright cancel the lot that was not made.";
   }
 
   /** What the household has recorded up to now. */

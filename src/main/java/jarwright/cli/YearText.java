@@ -31,7 +31,9 @@ final class YearText {
     out.append("The year ").append(book.year()).append(", as of ").append(book.asOf());
     out.append("\n\n");
     if (book.foods().isEmpty()) {
-      return out.append("Nothing was put up, eaten or in stock.\n").toString();
+      return out.append("Nothing was put up, eaten or in stock.\n")
+          .append(unrecorded(book))
+          .toString();
     }
     out.append(
         row(
@@ -62,11 +64,8 @@ final class YearText {
         out.append("    ").append(lost(food)).append('\n');
       }
     }
-    if (book.unrecorded() > 0) {
-      out.append('\n').append(ShelfText.jars(book.unrecorded()));
-      out.append(" planned, results not recorded: jarwright seal LOT, or jarwright cancel LOT\n");
-    }
     boolean tooLittle = book.foods().stream().anyMatch(f -> f.pace().isEmpty());
+    out.append(unrecorded(book));
     if (tooLittle) {
       out.append("\n? too little is recorded to tell\n");
     }
@@ -94,5 +93,13 @@ final class YearText {
       parts.add(food.recanned() + " re-canned");
     }
     return String.join("; ", parts);
+  }
+
+  private static String unrecorded(YearBook book) {
+    return book.unrecorded() == 0
+        ? ""
+        : "\n"
+            + ShelfText.jars(book.unrecorded())
+            + " planned, results not recorded: jarwright seal LOT, or jarwright cancel LOT\n";
   }
 }

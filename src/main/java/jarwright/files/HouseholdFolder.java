@@ -78,7 +78,7 @@ public final class HouseholdFolder {
   }
 
   /** The records of all lots packed on the days of the given batches. */
-  private List<BatchRecord> recordsOfDays(List<BatchPlan> plans) throws IOException, Refused {
+  public List<BatchRecord> recordsOfDays(List<BatchPlan> plans) throws IOException, Refused {
     List<BatchRecord> records = new ArrayList<>();
     for (LotCode lot : lots()) {
       if (plans.stream().anyMatch(p -> p.date().equals(lot.packed()))) {

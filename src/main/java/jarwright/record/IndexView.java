@@ -106,7 +106,7 @@ final class IndexView {
   /** The latest first, with how many jars were packed and are here. */
   List<Map<String, Object>> lots(Pantry pantry) {
     List<Map<String, Object>> all = new ArrayList<>();
-    for (Lot lot : pantry.lots()) {
+    for (Lot lot : pantry.lots().stream().filter(l -> l.cancelled().isEmpty()).toList()) {
       Map<String, Object> one = new LinkedHashMap<>(lots.facts(lot));
       one.put("href", links.lot(lot.code()));
       one.put("jars", lot.jars().size());

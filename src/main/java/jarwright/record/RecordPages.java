@@ -24,6 +24,8 @@ public final class RecordPages {
   private static final String JAR = "jar.html.ftl";
   private static final String INDEX = "index.html.ftl";
 
+  private static final List<String> NEVER_MADE = List.of("packed", "useBy", "from", "lids", "note");
+
   private final Wording words;
   private final Manner manner;
   private final OffsetDateTime now;
@@ -59,7 +61,8 @@ public final class RecordPages {
     List<JarGroup> groups = JarGroup.of(record.lot(), all, headlines, Jar::shelf);
     view.put("jars", record.lot().jars().size());
     view.put("groups", groups.stream().map(g -> group(g, links)).toList());
-    view.put("loads", new LoadLines(words, manner.units()).of(record.lot()));
+    boolean made = record.lot().cancelled().isEmpty();
+    view.put("loads", made ? new LoadLines(words, manner.units()).of(record.lot()) : List.of());
     view.put("history", new HistoryLines(words).of(record));
     return sheet(LOT, view, title);
   }
@@ -100,7 +103,12 @@ public final class RecordPages {
     Map<String, Object> view = common(title);
     view.putAll(lots.facts(record.lot()));
     view.put("indexHref", links.index());
-    view.put("facts", ProcessFacts.of(record, words, manner.units()));
+    boolean made = record.lot().cancelled().isEmpty();
+    view.put("facts", made ? ProcessFacts.of(record, words, manner.units()) : List.of());
+    if (!made) {
+      // Of what was never made nothing is said but that.
+      NEVER_MADE.forEach(key -> view.put(key, ""));
+    }
     return view;
   }
 
