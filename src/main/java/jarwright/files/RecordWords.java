@@ -98,7 +98,7 @@ final class RecordWords {
         .flatMap(t -> read(key, RecordWords::timeOfDay, "write it like 08:30 or 17:45"));
   }
 
-  private static LocalTime timeOfDay(String text) {
+  static LocalTime timeOfDay(String text) {
     Matcher time = TIME.matcher(text.strip().toLowerCase(Locale.ROOT));
     IllegalArgumentException none =
         new IllegalArgumentException("\"" + Fields.shown(text) + "\" is no time of day");
