@@ -11,7 +11,7 @@
     notes     sentences about the time
     doubts    title, runs (text, amount); the last is whom to ask
     sections  list of: id, title, steps. The ids, in working order: ahead, before, jars, produce, fill, canner,
-              clock, out, next-day; a long section comes in parts of one id
+              clock, out, next-day, optional (what most leave out); a long section comes in parts of one id
       steps   kind, runs (text, amount), figure (main, also), caution; and by kind
         action, wait (time runs)
         tally   jars: a box for each
