@@ -1,6 +1,7 @@
 package jarwright.cli;
 
 import jarwright.files.Appended;
+import jarwright.files.FoodTables;
 import jarwright.files.HouseholdFolder;
 import jarwright.files.Ledger;
 import jarwright.files.LedgerFile;
@@ -124,7 +125,7 @@ final class Books {
   Pantry after(List<Entry> entries) throws IOException, Refused {
     List<LedgerEvent> all = new ArrayList<>(events());
     entries.forEach(e -> all.add(new LedgerEvent(all.size() + 1L, e)));
-    return Pantry.of(all);
+    return Pantry.of(all, FoodTables::own);
   }
 
   /** What is odd is told once, however often it is read. */

@@ -194,8 +194,7 @@ final class SealQuestions {
     keyboard.say("Anything bad seen on the jars?");
     words(Otherwise::isSign).forEach(o -> keyboard.say("  " + o.word() + ": " + meaning(o)));
     String signs =
-        keyboard.ask(
-            "(none, or words with jars, as: bulged 3, leaked 5)", a -> fault(OTHERWISE, a));
+        keyboard.ask("(none, or words with jars, as: bulges 3, leaks 5)", a -> fault(OTHERWISE, a));
     put(OTHERWISE, joined(said, signs));
   }
 
@@ -220,10 +219,12 @@ final class SealQuestions {
       case LARGER_JAR -> "a jar larger than the sheet's";
       case OTHER_PACK -> "packed raw instead of hot, or hot instead of raw";
       case RECIPE -> "less of what the recipe marks, other or more vegetables, or a thickener";
-      case BULGED -> "the lid is swollen outward";
-      case LEAKED -> "food or liquid has leaked out";
+      case LEAKS -> "food or liquid has leaked out";
+      case BULGES -> "the lid is swollen outward, not merely up";
+      case SPURTS -> "bubbles rise, or liquid or foam spurts out";
+      case SMELL -> "a bad smell";
       case MOLD -> "mold";
-      case SPURTED -> "liquid or foam spurts out";
+      case COLOR -> "an odd color, or cloudy liquid";
     };
   }
 

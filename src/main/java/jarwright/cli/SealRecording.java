@@ -10,6 +10,7 @@ import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Sealed;
 import jarwright.pantry.Sealing;
+import jarwright.pantry.VerdictRules;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Place;
 import jarwright.problem.Problem;
@@ -23,11 +24,13 @@ import java.util.TreeSet;
 /** Judges what was told of loads, shows it and writes it down. */
 final class SealRecording {
   private final Books books;
+  private final VerdictRules rules;
   private final Judge judge;
 
   SealRecording(Books books) throws IOException, Refused {
     this.books = books;
-    this.judge = new Judge(VerdictTable.read());
+    this.rules = VerdictTable.read();
+    this.judge = new Judge(rules);
   }
 
   /** The reports judged; a refusal also says what is recorded of the same loads. */
@@ -55,8 +58,8 @@ final class SealRecording {
   /** What it comes to, in words. */
   String text(Sealed sealed) throws IOException, Refused {
     Units units = books.kitchen().map(Kitchen::units).orElse(Units.BOTH);
-    return new SealText(books.pantry(), books.after(sealed.entries()), units, books.now())
-        .of(sealed);
+    Pantry after = books.after(sealed.entries());
+    return new SealText(books.pantry(), after, rules, units, books.now()).of(sealed);
   }
 
   /** Nobody can change the lots' plans meanwhile, and what is written is what was shown. */

@@ -1,12 +1,14 @@
 package jarwright.cli;
 
 import jarwright.lot.LotCode;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Entry;
 import jarwright.pantry.Finding;
 import jarwright.pantry.Grade;
 import jarwright.pantry.Jar;
 import jarwright.pantry.JarNumbers;
 import jarwright.pantry.JarStep;
+import jarwright.pantry.JarWord;
 import jarwright.pantry.Judged;
 import jarwright.pantry.LoadRun;
 import jarwright.pantry.LotFacts;
@@ -15,13 +17,16 @@ import jarwright.pantry.Outcome;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Required;
 import jarwright.pantry.Sealed;
+import jarwright.pantry.VerdictRules;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -29,12 +34,15 @@ import java.util.Set;
 /** How loads compare with the tested process, and each jar's verdict, as lines of text. */
 final class SealText {
   private static final String DEEPER = "      ";
+  private static final Set<JarWord> KEPT_FROM_EATING =
+      EnumSet.of(JarWord.THROW_AWAY, JarWord.DO_NOT_EAT_YET);
 
   private final Pantry before;
   private final Pantry after;
   private final OffsetDateTime now;
   private final Style style;
   private final VerdictText verdicts;
+  private final JarText text;
   private final StringBuilder out = new StringBuilder();
 
   /** The loads of one lot, and what is recorded of each. */
@@ -44,12 +52,13 @@ final class SealText {
    * @param before the stock as it is
    * @param after as it will be with what was told
    */
-  SealText(Pantry before, Pantry after, Units units, OffsetDateTime now) {
+  SealText(Pantry before, Pantry after, VerdictRules rules, Units units, OffsetDateTime now) {
     this.before = before;
     this.after = after;
     this.now = now;
     this.style = Style.english(units);
     this.verdicts = new VerdictText(units);
+    this.text = new JarText(verdicts, rules, now);
   }
 
   /** The lines, each ended. */
@@ -159,21 +168,24 @@ final class SealText {
   }
 
   private void jars(LotCode lot, JarNumbers jars, Judged judged, LotFacts facts) {
-    Optional<String> doubt = doubt(lot, jars, judged);
+    Optional<Jar> other = jars.stream().boxed().findFirst().flatMap(n -> after.jar(lot.jar(n)));
+    boolean told = judged.verdict().grade() == Grade.THROW_AWAY;
     List<String> deed =
-        doubt
-            .map(d -> List.of("DO NOT EAT: another jar of this lot was spoiled.", d))
+        other
+            .filter(j -> !told && KEPT_FROM_EATING.contains(Advice.word(j, now)))
+            .map(this::other)
             .orElseGet(() -> verdicts.deed(judged.verdict(), facts.shelf(), facts.useBy()));
     out.append(Indented.of(name(jars), DEEPER, deed.get(0)));
     deed.stream().skip(1).forEach(d -> out.append(Indented.of(DEEPER, DEEPER, d)));
     verdicts.because(judged).forEach(b -> out.append(Indented.of(DEEPER, DEEPER + "  ", b)));
   }
 
-  /** What puts a jar in doubt that would else be eaten. */
-  private Optional<String> doubt(LotCode lot, JarNumbers jars, Judged judged) {
-    Optional<Jar> jar = jars.stream().boxed().findFirst().flatMap(n -> after.jar(lot.jar(n)));
-    boolean bad = judged.verdict().grade() == Grade.THROW_AWAY;
-    return jar.filter(j -> !bad).flatMap(JarText::doubt).map(d -> d + " jarwright trace " + lot);
+  /** What another jar of the lot does to one that came out well. */
+  private List<String> other(Jar jar) {
+    List<String> lines = new ArrayList<>(List.of(text.says(jar).toUpperCase(Locale.ROOT)));
+    lines.addAll(text.reasons(jar));
+    lines.add("jarwright trace " + jar.id().lot() + " says what to do.");
+    return lines;
   }
 
   private void cooling(LotCode lot, JarNumbers jars, LoadRun run) {

@@ -56,7 +56,7 @@ final class LoadRows {
   static final int MOST_RESTARTS = 20;
   private static final String OR_UNSURE = ", or ? if you are not sure";
   static final String OTHERWISE_REMEDY =
-      "write none, or words with the jars they are said of, as: larger-jar 3, bulged 5";
+      "write none, or words with the jars they are said of, as: larger-jar 3, bulges 5";
 
   private final OutcomeReader.Key key;
   private final Problems problems;

@@ -33,10 +33,13 @@ public enum Finding {
   /** Packed raw where the process is for hot food, or the other way round. */
   PACKED_OTHERWISE,
   RECIPE_CHANGED,
-  BULGED,
-  LEAKED,
+  /** Signs of spoilage, as {@link Sign}. */
+  LEAKS,
+  BULGES,
+  SPURTS,
+  SMELL,
   MOLD,
-  SPURTED,
+  COLOR,
   NOT_SEALED,
   /** Could be canned again, were there a tested way to do so with this food. */
   NO_HOT_PACK,

@@ -2,7 +2,6 @@ package jarwright.pantry;
 
 import jarwright.problem.Nearest;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -19,10 +18,12 @@ public enum Otherwise {
   OTHER_PACK(Finding.PACKED_OTHERWISE, Scope.ANY_JARS),
   /** Less of what the sheet marks, more or other vegetables, or a thickener. */
   RECIPE(Finding.RECIPE_CHANGED, Scope.ANY_JARS),
-  BULGED(Finding.BULGED, Scope.SIGN),
-  LEAKED(Finding.LEAKED, Scope.SIGN),
-  MOLD(Finding.MOLD, Scope.SIGN),
-  SPURTED(Finding.SPURTED, Scope.SIGN);
+  LEAKS(Finding.LEAKS, Sign.LEAKS),
+  BULGES(Finding.BULGES, Sign.BULGES),
+  SPURTS(Finding.SPURTS, Sign.SPURTS),
+  SMELL(Finding.SMELL, Sign.SMELL),
+  MOLD(Finding.MOLD, Sign.MOLD),
+  COLOR(Finding.COLOR, Sign.COLOR);
 
   /** Of what it can be said. */
   private enum Scope {
@@ -34,10 +35,18 @@ public enum Otherwise {
 
   private final Finding finding;
   private final Scope scope;
+  private final Optional<Sign> sign;
 
   Otherwise(Finding finding, Scope scope) {
     this.finding = finding;
     this.scope = scope;
+    this.sign = Optional.empty();
+  }
+
+  Otherwise(Finding finding, Sign sign) {
+    this.finding = finding;
+    this.scope = Scope.SIGN;
+    this.sign = Optional.of(sign);
   }
 
   Finding finding() {
@@ -54,9 +63,9 @@ public enum Otherwise {
     return scope == Scope.ANY_JARS || scope == Scope.SIGN;
   }
 
-  /** A sign that something lives in the jar, which puts the others of its lot in doubt. */
-  boolean isSpoilage() {
-    return isSign() && this != LEAKED;
+  /** Empty for what is not seen on a jar. */
+  public Optional<Sign> sign() {
+    return sign;
   }
 
   /** Whether it can happen to a load of the given process. */
@@ -73,24 +82,22 @@ public enum Otherwise {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  static Optional<Otherwise> named(String word) {
-    return Arrays.stream(values()).filter(o -> o.word().equals(word)).findFirst();
-  }
-
   /**
-   * Reads {@link #word}.
+   * Reads {@link #word}, and the other forms of a sign.
    *
    * @throws IllegalArgumentException naming the text and the words there are
    */
   static Otherwise parse(String word) {
-    List<String> words = Arrays.stream(values()).map(Otherwise::word).toList();
-    return named(word)
+    return Arrays.stream(values())
+        .filter(o -> o.word().equals(word) || o.sign.filter(s -> s.isCalled(word)).isPresent())
+        .findFirst()
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
                     "\""
                         + Shown.of(word)
                         + "\" is none of the words; "
-                        + Nearest.remedy(word, words)));
+                        + Nearest.remedy(
+                            word, Arrays.stream(values()).map(Otherwise::word).toList())));
   }
 }

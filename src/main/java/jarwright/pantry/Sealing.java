@@ -6,6 +6,7 @@ import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,7 +15,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * Turns reports of canner loads into ledger entries. A jar gets its verdict once it has been seen
@@ -141,16 +141,18 @@ public final class Sealing {
                 j.because().stream().map(VerdictRule::id).toList()));
   }
 
-  /** Signs of life in a jar put its whole lot in doubt. */
+  /**
+   * Signs of spoilage concern the whole lot. A jar that leaks since it did not seal concerns none
+   * but itself.
+   */
   private void spoiled(LotCode lot, Outcome outcome, JarNumbers jars) {
-    String signs =
-        outcome.otherwise().stream()
-            .filter(Otherwise::isSpoilage)
-            .map(Otherwise::word)
-            .sorted()
-            .collect(Collectors.joining(", "));
+    Set<Sign> signs = EnumSet.noneOf(Sign.class);
+    outcome.otherwise().forEach(o -> o.sign().ifPresent(signs::add));
+    if (outcome.sealed() != Ticked.YES) {
+      signs.remove(Sign.LEAKS);
+    }
     if (!signs.isEmpty()) {
-      entries.add(Entry.of(now, lot, jars, new Spoiled(signs), by));
+      entries.add(Entry.of(now, lot, jars, new Spoiled(signs, "", ""), by));
     }
   }
 

@@ -70,7 +70,7 @@ class SealDialogTest {
   void asksAllInOneGoWhereTheJarsHaveCooled() throws Exception {
     nextDay();
     String run = "none||none|12:00|yes|12:45|no|none|";
-    assertEquals(0, answer(TOMATOES, run + "|none|2|none|bulged 4|yes"), house.told());
+    assertEquals(0, answer(TOMATOES, run + "|none|2|none|bulges 4|yes"), house.told());
     assertTrue(house.shown().contains("jar 04: THROW AWAY"), house.shown());
     assertFalse(house.shown().contains("OK FOR THE SHELF"), house.shown());
   }

@@ -72,7 +72,7 @@ class SealTest {
     assertEquals(1, seal(PLUMS + " " + FIRST + " --sealed all"));
     assertTrue(house.told().contains("from 2026-08-25 00:30 on"), house.told());
     assertEquals(1, seal(PLUMS + " " + FIRST + " --unsealed 3 --some-lost none --half-lost none"));
-    assertEquals(1, seal(PLUMS + " " + FIRST + " --sealed all --otherwise bulged=3"));
+    assertEquals(1, seal(PLUMS + " " + FIRST + " --sealed all --otherwise bulges=3"));
     assertEquals("", house.shown());
     assertEquals(before, house.ledger());
   }
@@ -185,7 +185,7 @@ class SealTest {
       value = {
         "--unsealed 8 | unsealed: 08 are not of load 1",
         "--some-lost 3 --half-lost 3 | said to have lost some and half",
-        "--otherwise bulged | needs the jars' numbers after it",
+        "--otherwise bulges | needs the jars' numbers after it",
         "--unsealed 3 --in-refrigerator 3 | since: is missing",
         "--unsealed 3 --in-refrigerator 3 --since 2026-08-25T08:01 | has not come yet",
         "--unsealed 3 --in-refrigerator 3 --since 2026-08-24T12:29 | before the end",
@@ -227,7 +227,7 @@ class SealTest {
   void theSealsOfAllLoadsAreToldInOneGo() throws Exception {
     assertEquals(0, seal(PLUMS + " " + FIRST + " " + SECOND), house.told());
     nextDay();
-    assertEquals(0, seal(PLUMS + " --sealed all --unsealed 3,9 --otherwise leaked=10"));
+    assertEquals(0, seal(PLUMS + " --sealed all --unsealed 3,9 --otherwise leaks=10"));
     assertTrue(house.shown().contains("jars 01 02 04..07: OK FOR THE SHELF"), house.shown());
     assertTrue(house.shown().contains("jars 08 11..14: OK FOR THE SHELF"), house.shown());
     assertTrue(house.shown().contains("jar 09: DO NOT SHELVE"), house.shown());
@@ -278,7 +278,7 @@ class SealTest {
   void signsOfSpoilageConcernTheWholeLot() throws Exception {
     assertEquals(0, seal(PLUMS + " " + FIRST), house.told());
     nextDay();
-    assertEquals(0, seal(PLUMS + " --load 1 --sealed all --otherwise spurted=3"), house.told());
+    assertEquals(0, seal(PLUMS + " --load 1 --sealed all --otherwise spurts=3"), house.told());
     assertTrue(house.shown().contains("jar 03: THROW AWAY"), house.shown());
     assertTrue(house.shown().contains("DO NOT EAT: another jar of this lot was spoiled"));
     assertFalse(house.shown().contains("OK FOR THE SHELF"), house.shown());

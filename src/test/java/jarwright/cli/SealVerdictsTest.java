@@ -149,10 +149,10 @@ class SealVerdictsTest {
         Arguments.of(
             "recipe-changed", NOON, PLUMS + KEPT + " --otherwise recipe", "jars 01..07: " + BIN),
         // CDC, Home-Canned Foods.
-        Arguments.of("bulged", NIGHT, PLUMS + SEALED + " --otherwise bulged_3", "jar 03: " + BIN),
-        Arguments.of("leaked", NIGHT, PLUMS + SEALED + " --otherwise leaked_3", "jar 03: " + BIN),
+        Arguments.of("bulges", NIGHT, PLUMS + SEALED + " --otherwise bulges_3", "jar 03: " + BIN),
+        Arguments.of("leaks", NIGHT, PLUMS + SEALED + " --otherwise leaks_3", "jar 03: " + BIN),
         Arguments.of("mold", NIGHT, PLUMS + SEALED + " --otherwise mold_3", "jar 03: " + BIN),
-        Arguments.of("spurted", NIGHT, PLUMS + SEALED + " --otherwise spurted_3", "jar 03: " + BIN),
+        Arguments.of("spurts", NIGHT, PLUMS + SEALED + " --otherwise spurts_3", "jar 03: " + BIN),
         // AIB 539 (2015) Guide 1: 24 hours; FSIS: opened food 3 to 4 days; Kansas State: a week.
         Arguments.of(
             "not-sealed not-sealed-opened not-sealed-week",
