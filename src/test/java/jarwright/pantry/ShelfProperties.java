@@ -107,9 +107,9 @@ class ShelfProperties {
         .as(
             (start, restart, minutes, kept, lowest, acid, ticks, otherwise) ->
                 new Observed(
-                    start.map(s -> (OffsetDateTime) s),
+                    start,
                     restart.get1() == 0 ? Optional.empty() : restart.get2(),
-                    minutes.map(n -> START.plusMinutes((Integer) n)),
+                    minutes.map(n -> START.plusMinutes(n)),
                     kept,
                     lowest.map(GaugePressure::psi),
                     restart.get1(),
