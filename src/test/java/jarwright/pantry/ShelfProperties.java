@@ -82,7 +82,8 @@ class ShelfProperties {
     Arbitrary<Optional<OffsetDateTime>> again =
         Arbitraries.of(Optional.<OffsetDateTime>empty(), Optional.of(START.plusMinutes(5)));
     return Combinators.combine(
-            Arbitraries.frequency(Tuple.of(9, Optional.of(START)), Tuple.of(1, Optional.empty())),
+            Arbitraries.frequency(
+                Tuple.of(9, Optional.of(START)), Tuple.of(1, Optional.<OffsetDateTime>empty())),
             Combinators.combine(Arbitraries.frequency(Tuple.of(5, 0), Tuple.of(1, 1)), again)
                 .as(Tuple::of),
             Arbitraries.frequency(
