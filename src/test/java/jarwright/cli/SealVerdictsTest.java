@@ -151,6 +151,8 @@ class SealVerdictsTest {
         // CDC, Home-Canned Foods.
         Arguments.of("bulges", NIGHT, PLUMS + SEALED + " --otherwise bulges_3", "jar 03: " + BIN),
         Arguments.of("leaks", NIGHT, PLUMS + SEALED + " --otherwise leaks_3", "jar 03: " + BIN),
+        Arguments.of("smell", NIGHT, PLUMS + SEALED + " --otherwise smell_3", "jar 03: " + BIN),
+        Arguments.of("color", NIGHT, PLUMS + SEALED + " --otherwise color_3", "jar 03: " + BIN),
         Arguments.of("mold", NIGHT, PLUMS + SEALED + " --otherwise mold_3", "jar 03: " + BIN),
         Arguments.of("spurts", NIGHT, PLUMS + SEALED + " --otherwise spurts_3", "jar 03: " + BIN),
         // AIB 539 (2015) Guide 1: 24 hours; FSIS: opened food 3 to 4 days; Kansas State: a week.

@@ -50,7 +50,7 @@ class VerdictTableTest {
   void everyFaultOfALoadAllowsTwoHoursAndNoMore() throws Exception {
     List<Finding> ofLoad =
         Arrays.stream(Finding.values())
-            .filter(f -> f.compareTo(Finding.SOUND) > 0 && f.compareTo(Finding.BULGED) < 0)
+            .filter(f -> f.compareTo(Finding.SOUND) > 0 && f.compareTo(Finding.LEAKS) < 0)
             .toList();
     assertEquals(16, ofLoad.size());
     for (VerdictRule rule : VerdictTable.read().all()) {
@@ -66,7 +66,14 @@ class VerdictTableTest {
    */
   @Test
   void whateverLooksSpoiledIsThrownAway() throws Exception {
-    List<Finding> signs = List.of(Finding.BULGED, Finding.LEAKED, Finding.MOLD, Finding.SPURTED);
+    List<Finding> signs =
+        List.of(
+            Finding.LEAKS,
+            Finding.BULGES,
+            Finding.SPURTS,
+            Finding.SMELL,
+            Finding.MOLD,
+            Finding.COLOR);
     for (VerdictRule rule : VerdictTable.read().all()) {
       if (signs.contains(rule.finding())) {
         assertEquals(Grade.THROW_AWAY, rule.verdict(), rule.id());

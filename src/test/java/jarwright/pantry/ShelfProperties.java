@@ -10,6 +10,7 @@ import static jarwright.pantry.InventedKitchen.numbered;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.files.FoodTables;
 import jarwright.files.VerdictTable;
 import jarwright.problem.Refused;
 import jarwright.quantity.GaugePressure;
@@ -129,7 +130,7 @@ class ShelfProperties {
     return Combinators.combine(
             jars,
             jars,
-            rarely("bulged 3", "leaked 1, mold 7", "spurted 2"),
+            rarely("bulges 3", "leaks 1, mold 7", "spurts 2"),
             Arbitraries.of(Ticked.class))
         .as(
             (unsealed, low, signs, cloudy) ->
@@ -189,7 +190,7 @@ class ShelfProperties {
     } else {
       seal(ledger, told(Told.of(PLUMS, 1).ran(seen), look), then);
     }
-    Pantry pantry = Pantry.of(numbered(ledger));
+    Pantry pantry = Pantry.of(numbered(ledger), FoodTables::own);
     for (Jar jar : pantry.jars().toList()) {
       boolean proven = isProven(required, seen, look, jar.id().number(), then);
       if (jar.standing() instanceof Standing.OnShelf) {
@@ -224,7 +225,7 @@ class ShelfProperties {
   /** What is refused is not recorded. */
   private static void seal(List<Entry> ledger, Told told, OffsetDateTime now) {
     try {
-      Pantry pantry = Pantry.of(numbered(ledger));
+      Pantry pantry = Pantry.of(numbered(ledger), FoodTables::own);
       ledger.addAll(Sealing.of(List.of(told.report()), pantry, judge, now, BY).entries());
     } catch (Refused refused) {
       assertFalse(refused.problems().isEmpty());
