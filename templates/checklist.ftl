@@ -35,11 +35,12 @@
   "under": 1.2, "ring": 25, "pot": 26, "keeps": true, "formula": 0, "band": 6, "doubt": 0.7, "title": 17, "louder": 1.5, "beside": true, "whole": ["clock"], "paired": false}>
 <#assign closest = close + {"box": 5.6, "gap": 0, "air": 0.4, "head": 5.6, "louder": 0.5, "doubt": 0.5, "field": 6.4, "row": 7.6, "band": 5.4, "pot": 24.6, "keeps": false, "whole": []}>
 <#assign paired = closest + {"paired": true}>
+<#assign dense = paired + {"leading": 1.15, "box": 5.3, "row": 7.2, "field": 6.2, "air": 0.3}>
 <#-- Larger type takes the sides that it needs, and as few as it can: the first of these that takes the fewest. -->
 <#assign big = usual + {"box": 9, "head": 8.6, "field": 11, "row": 10.5, "ring": 33, "band": 8, "pot": 34}>
 <#assign bigger = big + {"gap": 0.8, "air": 3}>
 <#assign ways = large?then([bigger, big, big + {"whole": ["canner", "clock"]}, big + {"whole": ["clock"], "air": 0.8}],
-  [airy, usual, loose, close, closest, paired])>
+  [airy, usual, loose, close, closest, paired, dense])>
 <#-- In mm. A section's sign stands out to the left by 1.3. -->
 <#assign margin = 8, left = margin + 1.5, right = margin + 10, binding = 12>
 <#assign across = paper.w - left - right - binding>
@@ -273,7 +274,7 @@
 </#macro>
 
 <#macro doubts all>
-<panel line="1.6" pad="${set.doubt}" around="${set.doubt}" size="${small}" leading="1.2">
+<panel line="1.6" pad="${set.doubt}" around="${set.doubt}" size="${large?then(small, 11.5)}" leading="1.2">
 <columns widths="* *" gap="5" around="0">
 <column><#list all[0..1] as d><@doubt d/></#list></column>
 <column><@doubt all[2]/></column>

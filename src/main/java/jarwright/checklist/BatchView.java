@@ -14,6 +14,9 @@ import java.util.function.UnaryOperator;
 
 /** What the checklist's template may show of one batch. */
 public final class BatchView {
+  /** As the tables name a part of the guide. */
+  private static final String GUIDE = "Guide";
+
   private final Batch batch;
   private final Wording words;
   private final Map<String, Object> view = new LinkedHashMap<>();
@@ -30,7 +33,7 @@ public final class BatchView {
     String name = FoodName.brief(product);
     view.put("name", name);
     view.put("kinds", product.substring(name.length()).strip());
-    view.put("pack", words.text("pack." + batch.pack()));
+    view.put("pack", words.text("head.pack." + batch.pack()));
     view.put("jars", batch.jars());
     view.put("jarsOfSize", words.count("jar." + batch.jar(), batch.jars()));
     view.put("method", words.text("method." + batch.method()));
@@ -38,7 +41,7 @@ public final class BatchView {
     view.put(
         "altitude",
         new AltitudeView(batch.row().band(), batch.kitchen().altitude(), words, units).view());
-    view.put("source", batch.row().source().place());
+    view.put("source", batch.row().source().place().replace(GUIDE, words.text("head.guide")));
     view.put("notes", ClockNotes.of(batch, words));
     view.put("doubts", DoubtView.of(words, units));
     view.put(

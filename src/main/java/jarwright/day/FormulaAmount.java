@@ -75,7 +75,7 @@ public final class FormulaAmount {
 
   /** {@code 2 cups} before {@code to 3 cups} becomes {@code 2}. */
   private static String withoutUnit(String least, String most) {
-    String unit = most.substring(most.lastIndexOf(' '));
+    String unit = most.substring(most.indexOf(' '));
     return least.endsWith(unit) ? least.substring(0, least.length() - unit.length()) : least;
   }
 }

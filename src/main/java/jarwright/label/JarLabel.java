@@ -125,17 +125,15 @@ public record JarLabel(
 
   private static List<String> facts(BatchRecord record, Style style, Wording words) {
     List<String> facts = new ArrayList<>();
-    facts.add(
-        words.text(
-            "label.pack",
-            Map.of(
-                "pack", words.text("pack." + record.food().pack()),
-                "jar", words.count("jar." + record.food().jar(), 1))));
     BatchRecord.Processing processing = record.processing();
     facts.add(
         words.text(
             processing.tested().isPressure() ? "label.process.pressure" : "label.process",
             process(processing, words, style)));
+    facts.add(
+        words.text(
+            "label.pack." + record.food().pack(),
+            Map.of("jar", words.text("label.jar." + record.food().jar()))));
     facts.add(words.text("label.altitude", Map.of("altitude", processing.altitude().text(style))));
     record
         .additions()
@@ -169,7 +167,7 @@ public record JarLabel(
     List<String> coded = new ArrayList<>();
     coded.add(product);
     coded.add(words.text("pack." + record.food().pack()));
-    coded.add(words.count("jar." + record.food().jar(), 1));
+    coded.add(words.text("label.jar." + record.food().jar()));
     coded.add(words.text("method." + record.processing().method()));
     coded.add(words.text("label.minutes", Map.of("n", record.processing().tested().minutes())));
     coded.add(record.processing().altitude().toString());

@@ -100,10 +100,10 @@ public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
     if (grams.compareTo(KILOGRAM) >= 0) {
       Fraction kilograms = grams.dividedBy(KILOGRAM);
       Fraction step = Fraction.of(1, grams.compareTo(COARSE_FROM) < 0 ? 20 : 10);
-      return style.named(AmountText.digits(rounding.toStep(kilograms, step)), "kg");
+      return style.decimal(rounding.toStep(kilograms, step), "kg");
     }
     Fraction step = grams.compareTo(FINE_TO) < 0 ? Fraction.ONE : Fraction.of(5);
-    return style.named(AmountText.digits(rounding.toStep(grams, step)), "g");
+    return style.decimal(rounding.toStep(grams, step), "g");
   }
 
   @Override

@@ -185,7 +185,8 @@ class JarDeedsTest {
     assertTrue(house.shown().contains("thrown away, glass chipped"), house.shown());
     // CDC and USDA differ; both are told.
     assertTrue(house.shown().contains("CDC: leave shut, bag twice, tape"), house.shown());
-    assertTrue(house.shown().contains("USDA: if open or leaking, first boil covered 30 min"));
+    assertTrue(
+        house.shown().contains("USDA: open or leaking? With gloves, boil jar and lid 30 min"));
     assertTrue(house.lastEvent().contains("05,tossed,why=glass chipped"), house.lastEvent());
     assertEquals(1, house.run("toss", "260824A-T/05", "--why", "again"));
     assertEquals(1, run("take 260824A-T/05"));

@@ -103,7 +103,7 @@ class TraceTest {
   void aSpoiledJarPutsTheOthersInDoubtAndSaysWhatToDo() throws Exception {
     String shown = run("trace", "260824A-T/04", "--spoiled", "it spurted");
     assertTrue(house.lastEvent().contains(",260824A-T,04,spoiled,seen=it spurted,"));
-    assertTrue(shown.contains("Never taste"), shown);
+    assertTrue(shown.contains("Do not taste"), shown);
     assertTrue(shown.contains("AIB 539 (2015) Guide 1"), shown);
     assertTrue(shown.contains("jars 05..13: at cellar B3"), shown);
     assertTrue(shown.contains("DID ANYONE EAT FROM THESE JARS?"), shown);

@@ -82,7 +82,7 @@ class NoticeWordsTest {
     List<String> told = new NoticeWords(WordBundle.load("en")).of(days().get(6));
     assertTrue(
         told.contains(
-            "The clocks are changed meanwhile, from 3:00 AM to 2:00 AM: time a process by a timer,"
+            "The clocks change during this time, from 3:00 AM to 2:00 AM: time a process by a timer,"
                 + " not by the clock."),
         () -> String.join("\n", told));
     assertTrue(told.contains("The last jars come out after midnight, on October 25, 2026."));
