@@ -10,11 +10,14 @@ import jarwright.problem.Problems;
 import jarwright.process.AcidDose;
 import jarwright.process.AcidKind;
 import jarwright.process.AcidRule;
+import jarwright.process.Answer;
 import jarwright.process.Formula;
 import jarwright.process.JarSize;
+import jarwright.process.Pack;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.SaltRule;
+import jarwright.process.Setting;
 import jarwright.process.Syrup;
 import jarwright.process.SyrupRow;
 import jarwright.process.TestedProcess;
@@ -76,6 +79,7 @@ public final class BatchReckoner {
         choice.printedFor(),
         jars,
         expected,
+        recan(plan, choice),
         acid,
         salt(plan),
         plan.cover().flatMap(Cover::syrup).map(s -> SyrupNeed.of(book.syrup(s, jar), jars, jar)),
@@ -95,6 +99,18 @@ public final class BatchReckoner {
   private Volume covering(int jars, JarSize jar) {
     SyrupRow row = book.syrup(Syrup.VERY_LIGHT, jar);
     return row.water().times(row.share(jars, jar));
+  }
+
+  /**
+   * Whether a jar that did not seal may be canned again: Nebraska Extension, Saving Home-Canned
+   * Food in Jars That Did Not Seal (hot pack directions, not dense); Kansas State Extension, You
+   * Asked It! 3096 (a tested hot-pack process).
+   */
+  private boolean recan(BatchPlan plan, Choice choice) {
+    Setting hot =
+        new Setting(
+            plan.product(), choice.row().method(), Pack.HOT, plan.jar(), kitchen.altitude());
+    return !plan.product().isDense() && book.lookUp(hot) instanceof Answer.Found;
   }
 
   private static Optional<ProducePerJar> perJar(BatchPlan plan) {

@@ -68,6 +68,7 @@ public final class Checklist {
       sections.addAll(new BoilingWaterSections(batch, canner, words).sections());
     }
     sections.add(jars.nextDay());
+    prepared.optional().ifPresent(s -> sections.addAll(Pauses.cut(s, words)));
     return sections.stream().filter(s -> !s.steps().isEmpty()).toList();
   }
 }

@@ -44,15 +44,38 @@ final class PreparationSections {
     this.ready = ready;
   }
 
-  /** Work of an earlier day, where the product has any. */
+  /** Work of an earlier day, where the product has any that is done every time. */
   Optional<Section> ahead() {
     SectionBuilder steps = new SectionBuilder("ahead", words);
-    List<Step> early = of(Stage.DAY_BEFORE);
+    List<Step> early = variation().isPresent() ? List.of() : of(Stage.DAY_BEFORE);
     if (!early.isEmpty()) {
       ProduceAtHand.addTo(steps, batch, words);
     }
     early.forEach(steps::add);
     return steps.isEmpty() ? Optional.empty() : Optional.of(steps.build());
+  }
+
+  /**
+   * A way of working that is begun on an earlier day and that most will not take, as firming with
+   * lime: it stands last, so that the sheet does not begin with what is left out.
+   */
+  Optional<Section> optional() {
+    return variation()
+        .map(
+            way ->
+                new Section(
+                    "optional", words.text("section.optional." + way), of(Stage.DAY_BEFORE)));
+  }
+
+  /** The way that all work of an earlier day belongs to. */
+  private Optional<String> variation() {
+    List<Optional<String>> ways =
+        preparation.stream()
+            .filter(p -> p.stage() == Stage.DAY_BEFORE)
+            .map(PreparationStep::way)
+            .distinct()
+            .toList();
+    return ways.size() == 1 ? ways.get(0) : Optional.empty();
   }
 
   Section produce() {

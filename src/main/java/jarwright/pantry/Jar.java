@@ -80,6 +80,14 @@ public record Jar(
     return standing instanceof Standing.Planned || standing instanceof Standing.Cooling;
   }
 
+  /** The load it was in, counted from 1; empty where that is not recorded. */
+  Optional<Integer> loaded() {
+    if (standing instanceof Standing.Cooling cooling) {
+      return Optional.of(cooling.load());
+    }
+    return outcome.map(Outcome::load);
+  }
+
   /** Whether something was in it: planned jars that were never filled do not count. */
   public boolean wasPacked() {
     return switch (standing.kind()) {

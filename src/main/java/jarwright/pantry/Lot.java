@@ -43,6 +43,37 @@ public record Lot(
     return loads.stream().filter(l -> l.load() == load).findFirst();
   }
 
+  /**
+   * The jars of a load: those that were in it, and those that are planned for it and of which
+   * nothing has been recorded yet.
+   */
+  public JarNumbers inLoad(int load) {
+    JarNumbers meant = planned.map(p -> p.inLoad(load)).orElse(JarNumbers.NONE);
+    return JarNumbers.of(
+        jars().stream()
+            .filter(
+                j ->
+                    j.loaded().map(n -> n == load).orElse(false)
+                        || (j.standing() instanceof Standing.Planned
+                            && meant.contains(j.id().number())))
+            .map(j -> j.id().number())
+            .toList());
+  }
+
+  /** The jars of a load that are cooling. */
+  public JarNumbers cooling(int load) {
+    return JarNumbers.of(
+        jars().stream()
+            .filter(j -> j.standing() instanceof Standing.Cooling c && c.load() == load)
+            .map(j -> j.id().number())
+            .toList());
+  }
+
+  /** Whether a verdict has been recorded on any jar of a load. */
+  public boolean hasOutcome(int load) {
+    return jars().stream().anyMatch(j -> j.outcome().filter(o -> o.load() == load).isPresent());
+  }
+
   /** Whether something has happened to it, after which its plan stays as it is. */
   public boolean isFrozen() {
     return planned.isEmpty()

@@ -195,8 +195,7 @@ public final class PantryFold {
   private static void processed(LotFold lot, LotCode code, int number, LoadRun load) {
     Jar jar = lot.jars.computeIfAbsent(number, n -> lot.extra(code, n));
     if (jar.standing() instanceof Standing.Planned) {
-      load.lookFrom()
-          .ifPresent(t -> lot.jars.put(number, jar.with(new Standing.Cooling(load.load(), t))));
+      load.standing(number).ifPresent(s -> lot.jars.put(number, jar.with(s)));
     }
   }
 

@@ -57,6 +57,11 @@ public enum Sign {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** Whether a word names this sign. */
+  boolean isCalled(String word) {
+    return BY_WORD.get(word) == this;
+  }
+
   /** All words, in order. */
   public static List<String> words() {
     return Arrays.stream(values()).map(Sign::word).toList();

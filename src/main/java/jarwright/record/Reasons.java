@@ -182,8 +182,12 @@ public final class Reasons {
 
   private void add(List<Map<String, Object>> lines, Outcome outcome) {
     line(lines, "verdict", words.text("record.verdict." + outcome.verdict().grade().word()));
-    line(lines, "seal", words.text(outcome.sealed() ? "record.sealed" : "record.not-sealed"));
-    line(lines, "lost", words.text("record.lost." + outcome.lost().word()));
+    switch (outcome.sealed()) {
+      case YES -> line(lines, "seal", words.text("record.sealed"));
+      case NO -> line(lines, "seal", words.text("record.not-sealed"));
+      case BLANK -> {}
+    }
+    outcome.lost().ifPresent(l -> line(lines, "lost", words.text("record.lost." + l.word())));
     line(lines, "load", String.valueOf(outcome.load()));
     line(lines, "note", outcome.note());
   }

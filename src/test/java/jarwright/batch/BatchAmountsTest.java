@@ -280,6 +280,7 @@ class BatchAmountsTest {
                         batch.printedFor(),
                         batch.jars(),
                         batch.expected(),
+                        batch.recan(),
                         batch.acid(),
                         batch.salt(),
                         batch.syrup(),

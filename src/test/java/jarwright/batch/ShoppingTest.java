@@ -155,6 +155,84 @@ class ShoppingTest {
         Optional.of(Amounts.Weight.exactly(Mass.parse("35 lb"))), tomatoes.amounts().weight());
   }
 
+  /** Amounts by the quart, the jar, the pound and the gallon, and what merely covers. */
+  @Test
+  void whatStepsCallForIsBoughtToo() {
+    // 1/2 cup for each quart of rhubarb; 7 quarts
+    assertEquals(
+        Optional.of(Volume.parse("3-1/2 cup")),
+        only(shopping("product: rhubarb-stewed; jar: quart; jars: 7"), "sugar").amounts().volume());
+    // a quart for a quart; 9 pints
+    assertEquals(
+        Optional.of(Volume.parse("4-1/2 quart")),
+        only(shopping("product: apple-juice; jar: pint; jars: 9"), "fresh-pressed apple juice")
+            .amounts()
+            .volume());
+    // 1/8 tsp for each of 9 jars
+    ShoppingLine acid =
+        only(
+            shopping("product: mushrooms; jar: pint; jars: 9; method: dial-gauge"),
+            "ascorbic acid (vitamin C)");
+    assertEquals(Optional.of(Volume.parse("1-1/8 tsp")), acid.amounts().volume());
+    assertTrue(acid.optional());
+    // no more than 3 cups for 22 lb of tomatoes
+    assertEquals(
+        Optional.of(Volume.parse("6 cup")),
+        only(
+                shopping(
+                    "product: tomato-vegetable-juice-blend; jar: quart; produce: 44 lb; acid:"
+                        + " citric acid"),
+                "celery, onions, carrots, peppers")
+            .amounts()
+            .volume());
+    // 1 tsp for each gallon of water, whoever else takes it
+    assertEquals(
+        Optional.of(Volume.parse("1 tsp")),
+        only(
+                shopping(
+                    "product: peaches-halved-or-sliced; pack: hot; jar: quart; jars: 7",
+                    "product: pears-halved; pack: hot; jar: quart; jars: 7"),
+                "ascorbic acid (vitamin C)")
+            .amounts()
+            .eachGallon());
+    assertTrue(
+        only(shopping("product: bread-and-butter-pickles; jar: pint; jars: 8"), "ice")
+            .amounts()
+            .enough());
+    assertTrue(
+        only(shopping("product: fruit-purees; pack: hot; jar: pint; jars: 7"), "sugar")
+            .amounts()
+            .toTaste());
+  }
+
+  @Test
+  void someThingsAreForOnePackAlone() {
+    String meat =
+        "product: meat-strips-cubes-chunks; jar: quart; jars: 7; method: dial-gauge; pack: ";
+    assertEquals(
+        Optional.of(Volume.parse("10-1/2 cup")),
+        only(shopping(meat + "hot"), "broth or tomato juice").amounts().volume());
+    assertEquals(List.of("meat to cut up"), names(shopping(meat + "raw")));
+  }
+
+  @Test
+  void saltForTasteIsBoughtBesideAFormulaThatHasNone() {
+    String vegetables =
+        "product: mixed-vegetables; pack: hot; jar: quart; jars: 7; method: dial-gauge";
+    assertFalse(names(shopping(vegetables)).contains("canning or pickling salt"));
+    assertEquals(
+        Optional.of(Volume.parse("7 tsp")),
+        only(shopping(vegetables + "; salt: yes"), "canning or pickling salt").amounts().volume());
+    // 1/4 tsp for each of 9 half-pints stands in the formula already
+    assertEquals(
+        Optional.of(Volume.parse("2-1/4 tsp")),
+        only(
+                shopping("product: marinated-peppers; jar: half-pint; jars: 9"),
+                "canning or pickling salt")
+            .amounts()
+            .volume());
+  }
+
   @Test
   void jarsAreThoseThatAreMadeReady() {
     List<Batch> batches =

@@ -88,8 +88,8 @@ class AnySequenceTest {
     Random random = new Random(seed);
     Household house = Household.withKit(folder);
     String seal =
-        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 10:00 --end 10:31"
-            + " --some-lost 2 --load 2 --start 11:00 --end 11:31 --unsealed 8 --half-lost 9";
+        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 00:10 --end 00:41"
+            + " --some-lost 2 --load 2 --start 00:50 --end 01:21 --unsealed 8 --half-lost 9";
     assertEquals(0, house.run(seal.split(" ")), house.told());
     int done = 0;
     for (int i = 0; i < COMMANDS; i++) {

@@ -24,8 +24,8 @@ class CountTest {
   void sealPlums() throws Exception {
     house = Household.withKit(folder);
     String plums =
-        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 10:00 --end 10:31"
-            + " --load 2 --start 11:00 --end 11:31";
+        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 00:10 --end 00:41"
+            + " --load 2 --start 00:50 --end 01:21";
     assertEquals(0, house.run(plums.split(" ")), house.told());
     assertEquals(0, house.run("take", "260824A-T/14"), house.told());
     assertEquals(0, house.run("toss", "260824A-T/13", "--why", "cracked"), house.told());

@@ -24,8 +24,8 @@ class JarDeedsTest {
   @BeforeEach
   void sealTwoLoads() throws Exception {
     house = Household.withKit(folder);
-    String plums = " --load 1 --start 12:00 --end 12:30 --kept yes --cloudy no --sealed all";
-    String tomatoes = " --start 12:00 --end 12:45 --kept yes --acid yes --cloudy no --sealed all";
+    String plums = " --load 1 --start 00:40 --end 01:10 --kept yes --cloudy no --sealed all";
+    String tomatoes = " --start 00:30 --end 01:15 --kept yes --acid yes --cloudy no --sealed all";
     assertEquals(0, run("seal " + PLUMS + plums + " --some-lost 2"), house.told());
     String low = " --half-lost 8 --unsealed 9";
     assertEquals(0, run("seal " + TOMATOES + tomatoes + low), house.told());

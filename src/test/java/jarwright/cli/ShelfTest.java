@@ -25,10 +25,10 @@ class ShelfTest {
   void sealADay() throws Exception {
     house = Household.withKit(folder);
     String plums =
-        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 10:00 --end 10:31"
-            + " --some-lost 3 --load 2 --start 11:00 --end 11:31";
+        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 00:10 --end 00:41"
+            + " --some-lost 3 --load 2 --start 00:50 --end 01:21";
     String tomatoes =
-        "seal 260824B-R --kept yes --cloudy no --acid-in-every-jar yes --start 12:00 --end 12:46"
+        "seal 260824B-R --kept yes --cloudy no --acid-in-every-jar yes --start 00:30 --end 01:16"
             + " --sealed all --half-lost 8";
     assertEquals(0, house.run(plums.split(" ")), house.told());
     assertEquals(0, house.run(tomatoes.split(" ")), house.told());
@@ -62,8 +62,8 @@ class ShelfTest {
   void theHourByWhichToCanAgainIsTold() throws Exception {
     house.at("2026-08-24T13:30:00-05:00");
     String beans =
-        "seal 260824C-P --load 1 --kept yes --vented yes --cloudy no --start 12:30 --end 12:49"
-            + " --sealed all";
+        "seal 260824C-P --load 1 --kept yes --vented yes --gauge-tested yes --start 12:30 --end"
+            + " 12:49";
     assertEquals(0, house.run(beans.split(" ")), house.told());
     assertTrue(shelf("--due").contains("by 2026-08-24 14:49 260824C-P/01"), house.shown());
     assertEquals(0, house.run("shelf", "-o", "due.pdf"), house.told());

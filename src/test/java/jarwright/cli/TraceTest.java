@@ -37,8 +37,8 @@ class TraceTest {
   void sealPlums() throws Exception {
     house = Household.withKit(folder);
     String plums =
-        "seal 260824A-T --kept yes --cloudy no --sealed all --by Anna --load 1 --start 10:00 --end"
-            + " 10:31 --load 2 --start 11:00 --end 11:31 --unsealed 14";
+        "seal 260824A-T --kept yes --cloudy no --sealed all --by Anna --load 1 --start 00:10 --end"
+            + " 00:41 --load 2 --start 00:50 --end 01:21 --unsealed 14";
     assertEquals(0, house.run(plums.split(" ")), house.told());
     assertEquals(0, house.run("take", "260824A-T/1,2"), house.told());
     assertEquals(0, house.run("toss", "260824A-T/3", "--why", "cracked"), house.told());
@@ -62,7 +62,7 @@ class TraceTest {
     // AIB 539 (2015) p. 2-22, Plums, raw pack, quarts, 1,001 to 3,000 ft: 30 minutes.
     assertTrue(shown.contains("planned process: boiling-water, 30 minutes"), shown);
     assertTrue(shown.contains("AIB 539 (2015) p. 2-22"), shown);
-    assertTrue(shown.contains("load 1, 2026-08-24 10:00 to 2026-08-24 10:31 (Anna)"), shown);
+    assertTrue(shown.contains("load 1, 2026-08-24 00:10 to 2026-08-24 00:41 (Anna)"), shown);
   }
 
   @Test

@@ -64,6 +64,8 @@ class PantryProperties {
     Set<LotCode> old = new HashSet<>();
     Set<JarId> packed = new HashSet<>();
     Set<JarId> never = new HashSet<>();
+    Set<JarId> cooling = new HashSet<>();
+    Set<JarId> lost = new HashSet<>();
     for (LedgerEvent event : events) {
       if (undone.contains(event.number()) || event.lot().isEmpty()) {
         continue;
@@ -83,20 +85,34 @@ class PantryProperties {
           && !old.contains(lot)
           && event.what() instanceof LoadRun load) {
         // It cools where nothing speaks against it; else its outcome says what it is.
-        if (load.lookFrom().isPresent()) {
-          jars.stream().filter(j -> !never.contains(j)).forEach(packed::add);
-        }
+        jars.stream()
+            .filter(j -> load.standing(j.number()).isPresent())
+            .filter(j -> !never.contains(j) && packed.add(j))
+            .forEach(cooling::add);
+      } else if (known.contains(lot) && event.what() instanceof Spoiled) {
+        cooling.removeAll(jars);
+        lost.removeAll(jars);
       } else if (known.contains(lot) && event.what() instanceof Outcome) {
+        cooling.removeAll(jars);
         jars.stream().filter(j -> !never.contains(j)).forEach(packed::add);
       } else if (known.contains(lot)
           && !old.contains(lot)
           && event.what() instanceof JarStep step) {
         for (JarId jar : jars) {
           boolean open = !packed.contains(jar) && jar.number() <= 7;
-          if (open && step.deed() == Deed.UNFILLED) {
+          if (step.deed() == Deed.UNFILLED && (open || cooling.remove(jar))) {
             never.add(jar);
-          } else if (open && step.deed() == Deed.TOSSED && !never.contains(jar)) {
-            packed.add(jar);
+            packed.remove(jar);
+          } else if (step.deed() == Deed.TOSSED) {
+            if (open && !never.contains(jar)) {
+              packed.add(jar);
+            }
+            cooling.remove(jar);
+            lost.remove(jar);
+          } else if (step.deed() == Deed.MISSING && cooling.remove(jar)) {
+            lost.add(jar);
+          } else if (step.deed() == Deed.FOUND && lost.remove(jar)) {
+            cooling.add(jar);
           }
         }
       }
