@@ -27,10 +27,10 @@ import org.apache.commons.cli.Options;
 final class ImportCommand implements Command {
   /** CDC, Home-Canned Foods: "If there is any doubt if safe canning guidelines were followed". */
   private static final String UNVOUCHED =
-      "Nothing shows that these jars were made by a tested process. Vegetables, meat, fish, soups and"
-          + " other low-acid food that was not pressure-canned by one can hold the toxin of botulism,"
-          + " which cannot be seen, smelled or tasted: if there is any doubt, do not taste it, throw"
-          + " it away (CDC, Home-Canned Foods).";
+      "Nothing shows that these jars were made by a tested process. Vegetables, meat, fish, soups"
+          + " and other low-acid food that was not pressure-canned by one can hold the toxin of"
+          + " botulism, which cannot be seen, smelled or tasted: if there is any doubt, do not"
+          + " taste it, throw it away (CDC, Home-Canned Foods).";
 
   @Override
   public String name() {

@@ -11,11 +11,12 @@ final class SpoiledText {
 
   /** How the jars that are left are looked at. */
   static String siblings() {
-    return "THE OTHERS OF THE LOT are in doubt from now on. Look at each without opening or tasting:"
-        + " is the lid's middle still drawn in and tight; no dried streaks down from the rim, no"
-        + " rising bubbles, no odd colour, no leak or bulge? On opening: no spurting, no odd smell,"
-        + " no mould on the food or under the lid? (AIB 539 (2015) Guide 1, identifying and handling"
-        + " spoiled canned food.) When in doubt, throw it out (CDC, Home-Canned Foods).";
+    return "THE OTHERS OF THE LOT are in doubt from now on. Look at each without opening or"
+        + " tasting: is the lid's middle still drawn in and tight; no dried streaks down"
+        + " from the rim, no rising bubbles, no odd colour, no leak or bulge? On opening: no"
+        + " spurting, no odd smell, no mould on the food or under the lid? (AIB 539 (2015)"
+        + " Guide 1, identifying and handling spoiled canned food.) When in doubt, throw it"
+        + " out (CDC, Home-Canned Foods).";
   }
 
   /** For jars of the lot that were taken before. */
@@ -39,9 +40,8 @@ final class SpoiledText {
                 + ".";
     return "WHY? Read the lot's record, jarwright trace "
         + lot
-        + ": minutes, heat, acid, headspace,"
-        + " seal. If any of it fell short or is not known, throw the whole lot away (common practice,"
-        + " no source)."
+        + ": minutes, heat, acid, headspace, seal. If any of it fell short or is not known, throw"
+        + " the whole lot away (common practice, no source)."
         + share;
   }
 

@@ -173,7 +173,8 @@ final class TakeCommand implements Command {
   private static Problem unvouched(List<JarId> jars) {
     return new Problem(
         Place.wholeFile(NamedJars.shown(jars)),
-        "from an old list: nobody can vouch for how it was processed, so none is handed out by name",
+        "from an old list: nobody can vouch for how it was processed, so none is handed out by"
+            + " name",
         "in any doubt do not taste it: jarwright toss JAR --why TEXT; if you know how it was made,"
             + " take it by its code: jarwright take "
             + jars.get(0));

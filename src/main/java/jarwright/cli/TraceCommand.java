@@ -129,8 +129,8 @@ final class TraceCommand implements Command {
     if (writes
         && (named.isEmpty() || call.has(FORMAT) || (call.has(SPOILED) && call.has(LOOKED)))) {
       throw new Usage(
-          "--spoiled and --looked-at record something of jars named by their codes, one of the two at"
-              + " a time");
+          "--spoiled and --looked-at record something of jars named by their codes, one of the two"
+              + " at a time");
     }
     for (String option : List.of(SPOILED, LOOKED, FROM, LIDS, SHELF)) {
       if (call.value(option).filter(String::isBlank).isPresent()) {

@@ -58,7 +58,8 @@ class JarDeedsTest {
         house
             .shown()
             .startsWith(
-                "take 260824A-T/03 Plums, halved or whole, quart, at cellar B3; use by 2027-08-24"));
+                "take 260824A-T/03 Plums, halved or whole, quart, at cellar B3; use by"
+                    + " 2027-08-24"));
     assertTrue(house.shown().contains("never taste it"), house.shown());
     String event = "2026-08-24T13:30-05:00,260824A-T,03,taken,note=Grete,Mara,";
     assertTrue(house.lastEvent().contains(event), house.lastEvent());

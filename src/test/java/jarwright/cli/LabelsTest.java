@@ -136,7 +136,8 @@ class LabelsTest {
     assertEquals(
         0,
         run(
-            "labels 260824A-T/1,2 --start 5 --copies 2 --stock a4-21up --language es --cut -o es.pdf"),
+            "labels 260824A-T/1,2 --start 5 --copies 2 --stock a4-21up --language es --cut -o"
+                + " es.pdf"),
         house.told());
     assertTrue(house.told().contains("4 labels on a4-21up; the last sheet is free from label 9"));
     assertTrue(house.pdf("es.pdf").contains("Ciruelas"), house.pdf("es.pdf"));
