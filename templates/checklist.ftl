@@ -11,7 +11,7 @@
     notes     sentences about the time
     doubts    title, runs (text, amount); the last is whom to ask
     sections  list of: id, title, steps. The ids, in working order: ahead, before, jars, produce, fill, canner,
-              clock, out, next-day; a long section comes in parts of one id
+              clock, out, next-day, optional (what most leave out); a long section comes in parts of one id
       steps   kind, runs (text, amount), figure (main, also), caution; and by kind
         action, wait (time runs)
         tally   jars: a box for each
@@ -35,11 +35,12 @@
   "under": 1.2, "ring": 25, "pot": 26, "keeps": true, "formula": 0, "band": 6, "doubt": 0.7, "title": 17, "louder": 1.5, "beside": true, "whole": ["clock"], "paired": false}>
 <#assign closest = close + {"box": 5.6, "gap": 0, "air": 0.4, "head": 5.6, "louder": 0.5, "doubt": 0.5, "field": 6.4, "row": 7.6, "band": 5.4, "pot": 24.6, "keeps": false, "whole": []}>
 <#assign paired = closest + {"paired": true}>
+<#assign dense = paired + {"leading": 1.15, "box": 5.3, "row": 7.2, "field": 6.2, "air": 0.3}>
 <#-- Larger type takes the sides that it needs, and as few as it can: the first of these that takes the fewest. -->
 <#assign big = usual + {"box": 9, "head": 8.6, "field": 11, "row": 10.5, "ring": 33, "band": 8, "pot": 34}>
 <#assign bigger = big + {"gap": 0.8, "air": 3}>
 <#assign ways = large?then([bigger, big, big + {"whole": ["canner", "clock"]}, big + {"whole": ["clock"], "air": 0.8}],
-  [airy, usual, loose, close, closest, paired])>
+  [airy, usual, loose, close, closest, paired, dense])>
 <#-- In mm. A section's sign stands out to the left by 1.3. -->
 <#assign margin = 8, left = margin + 1.5, right = margin + 10, binding = 12>
 <#assign across = paper.w - left - right - binding>
@@ -48,6 +49,8 @@
 <#macro runs of><#list of as r><#if r.amount><b><frac>${r.text}</frac></b><#else>${r.text}</#if></#list></#macro>
 
 <#macro plain of><#list of as r><#if r.amount><frac>${r.text}</frac><#else>${r.text}</#if></#list></#macro>
+
+<#macro fractions text><#list text?split(" ") as w><#if w?contains("/")><frac>${w}</frac><#else>${w}</#if><#sep> </#list></#macro>
 
 <#macro caution text><#if text != ""><caution brief="yes" size="${small}" around="0.3">${text}</caution></#if></#macro>
 
@@ -223,7 +226,7 @@
 <#local marks = f.lines?filter(l -> l.fixed)?has_content>
 <columns widths="${(body + set.louder) * 2.14} *" gap="1" around="${set.air}">
 <column><heading level="2" size="${body + set.louder}" before="0" after="0">${word("formula.title")}</heading></column>
-<column><para size="${small}" before="0" after="0">${f.made} ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para></column>
+<column><para size="${small}" before="0" after="0"><@fractions f.made/> ${f.yield} ${word("formula.keep")}<#if marks> <keep><sign name="drop"/> ${word("formula.fixed")?keep_before(" ")}</keep> ${word("formula.fixed")?keep_after(" ")}</#if></para></column>
 </columns>
 <#if f.lines?size lte 3><@amounts f.lines/><#else>
 <#local all = 0, left = 0, half = 0>
@@ -271,7 +274,7 @@
 </#macro>
 
 <#macro doubts all>
-<panel line="1.6" pad="${set.doubt}" around="${set.doubt}" size="${small}" leading="1.2">
+<panel line="1.6" pad="${set.doubt}" around="${set.doubt}" size="${large?then(small, 11.5)}" leading="1.2">
 <columns widths="* *" gap="5" around="0">
 <column><#list all[0..1] as d><@doubt d/></#list></column>
 <column><@doubt all[2]/></column>

@@ -104,7 +104,14 @@
   </#if>
 </#macro>
 
-<#macro who label><part b="yes"><keep>${label.jar}</keep></part><#if label.cold><part><keep>${count("label.cold.within", label.days)}</keep></part><part><keep>${word("label.cold.by", {"date": label.useBy})}</keep></part><#else><part><keep>${word("label.use-by", {"date": label.useBy})}</keep></part></#if><#if label.packed?has_content><part drop="5"><keep>${word("label.packed", {"date": label.packed})}</keep></part></#if></#macro>
+<#-- A phrase in one line, if the language has a short one; a date is never cut. -->
+<#assign unbroken = 20>
+<#macro kept phrase><#if phrase?length lte unbroken><keep>${phrase}</keep><#else>${phrase}</#if></#macro>
+
+<#-- The date that decides: bold and up to a quarter larger than what stands with it, as far as its line has room. -->
+<#macro last label size w whole=1><#local by = word(label.cold?then("label.cold.by", "label.use-by"), {"date": label.useBy}), room = w * pt / ([by?length, unbroken]?min * 0.5 * size)><part b="${(room gte 1)?string("yes", "no")}" scale="${[[room, 1]?max, 1.28]?min * whole}"><@kept by/></part></#macro>
+
+<#macro who label><part><keep>${label.jar}</keep></part><@last label small ids.w/><#if label.cold><part><@kept count("label.cold.within", label.days)/></part></#if><#if label.packed?has_content><part drop="5"><keep>${word("label.packed", {"date": label.packed})}</keep></part></#if></#macro>
 
 <#macro facts label><#list label.facts as f><part drop="${10 + f?index}">${f}</part></#list></#macro>
 
@@ -112,7 +119,7 @@
 <#macro inside label>
   <#local big = [name.h * pt * 0.3, 24]?min, small = [[name.h * pt * 0.13, 11]?min, 6.5]?max>
   <#local more = label.rest?has_content || label.cold>
-  <text x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${big}" min="6" drop-below="${more?then(6, [big * 0.75, 6]?max)}" leading="1.03" align="center" valign="middle"><part b="yes">${label.title}</part><#if label.rest?has_content><part scale="0.6" drop="6">${label.rest}</part></#if><#if label.note?has_content && !more><part scale="0.45" drop="20">${label.note}</part></#if><part b="yes" scale="${small / big}"><keep>${label.jar}</keep></part><#if label.cold><part drop="1" scale="${small / big}"><keep>${count("label.cold.within", label.days)}</keep></part><part scale="${small / big}"><keep>${word("label.cold.by", {"date": label.useBy})}</keep></part><#else><part scale="${small / big}"><keep>${word("label.use-by", {"date": label.useBy})}</keep></part></#if><#if label.packed?has_content && !more><part drop="7" scale="${small / big}"><keep>${word("label.packed", {"date": label.packed})}</keep></part></#if></text>
+  <text x="${name.x}" y="${name.y}" w="${name.w}" h="${name.h}" size="${big}" min="6" drop-below="${more?then(6, [big * 0.75, 6]?max)}" leading="1.03" align="center" valign="middle"><part b="yes">${label.title}</part><#if label.rest?has_content><part scale="0.6" drop="6">${label.rest}</part></#if><#if label.note?has_content && !more><part scale="0.45" drop="20">${label.note}</part></#if><part scale="${small / big}"><keep>${label.jar}</keep></part><@last label small name.w small / big/><#if label.cold><part drop="1" scale="${small / big}"><@kept count("label.cold.within", label.days)/></part></#if><#if label.packed?has_content && !more><part drop="7" scale="${small / big}"><keep>${word("label.packed", {"date": label.packed})}</keep></part></#if></text>
 </#macro>
 
 <#-- What is the same on all labels of a lot is set once, under a name, and repeated by that name. -->

@@ -5,20 +5,20 @@
   places     name, calls (needs doing), jars, lines
   totals     product, jar, jars
   A line: place, calls (needs doing), product, pack, jar, lot, packed, useBy (ISO or empty), recanDay and recanTime
-  (by when to can again; may be empty), lookDay and lookTime (from when its seal may be tested; may be empty), overdue, numbers (list), useFirst,
-  planned (not yet out of the canner), doubtful (look before eating), old (from an old list, process not
-  known), from; and, where places list it, soFar and ofAll: jars of its product and size down to this line
+  (by when to re-can; may be empty), lookDay and lookTime (from when its seal may be tested; may be empty),
+  numbers (list), says (what the jars show; empty where they may be eaten until their date), stop (they must
+  not be eaten as they are), stands (the shelf to take them from; may be empty), vouched (by whose word they
+  may be eaten; may be empty), from; and, where places list it, soFar and ofAll: jars of its product and size down to this line
   and on the whole sheet. -->
 <#-- A list of kinds in brackets, which may be long, is set smaller than the name. -->
 <#macro product whole><b>${whole?keep_before(" (")}</b><#if whole?contains(" (")> <span size="8">(${whole?keep_after(" (")}</span></#if></#macro>
 <#macro named line><@product line.product/><#if line.jar?has_content><br/><span ink="65%">${count("jar." + line.jar, 1)}<#if line.pack?has_content> · ${word("pack." + line.pack)}</#if></span></#if></#macro>
 <#macro remarks line>
-  <#if line.doubtful><span b="yes"><sign name="warning"/> ${word("shelf.doubtful")}</span><br/></#if>
-  <#if line.useFirst><span b="yes"><sign name="arrow"/> ${word("shelf.use-first")}</span><br/></#if>
-  <#if line.old><span b="yes">${word("shelf.old")}</span><br/></#if>
-  <#if line.planned><span ink="65%">${word("shelf.planned")}</span><br/></#if>
+  <#if line.says?has_content><span b="yes"><sign name="<#if line.stop>warning<#else>arrow</#if>"/> ${line.says}</span><br/></#if>
+  <#if line.stands?has_content><span b="yes">${word("shelf.stands", {"shelf": line.stands})}</span><br/></#if>
+  <#if line.vouched?has_content>${line.vouched}<br/></#if>
 </#macro>
-<#macro when line><#if line.useBy?has_content><#if line.overdue><b>${word("shelf.overdue")}</b><br/></#if>${day("short", line.useBy)}<#elseif line.recanDay?has_content>${day("short", line.recanDay)}<br/><b>${line.recanTime}</b><#elseif line.lookDay?has_content>${word("shelf.test-from")} ${day("short", line.lookDay)}<br/><b>${line.lookTime}</b><#elseif !line.calls>${word("shelf.no-date")}</#if></#macro>
+<#macro when line><#if line.useBy?has_content>${day("short", line.useBy)}<#elseif line.recanDay?has_content>${day("short", line.recanDay)}<br/><b>${line.recanTime}</b><#elseif line.lookDay?has_content>${word("shelf.test-from")} ${day("short", line.lookDay)}<br/><b>${line.lookTime}</b><#elseif !line.calls>${word("shelf.no-date")}</#if></#macro>
 <#macro rings numbers gap=1.3><marks shape="ring" size="6.5" gap="${gap}" around="0" labels="<#list numbers as n>${n?string("00")}<#sep> </#list>"/></#macro>
 <#-- The rings of a large lot take the whole width, twenty in a row, and may go on to the next side. -->
 <#assign beside = 42, across = 100>
@@ -57,7 +57,7 @@
       <table columns="* 28 26 34 17" align-columns="left left left left right" line="0.6">
         <head><cell>${word("shelf.column.product")}</cell><cell>${word("shelf.column.lot")}</cell><cell>${word("shelf.column.use-by")}</cell><cell>${word("shelf.column.place")}</cell><cell>${word("shelf.all")}</cell></head>
         <#list due as line>
-        <row><cell><@named line/><#if line.doubtful><br/><span b="yes"><sign name="warning"/> ${word("shelf.doubtful")}</span></#if><#if line.old><br/><span b="yes">${word("shelf.old")}</span></#if></cell><cell>${line.lot}</cell><cell><@when line/></cell><cell>${line.place}</cell><cell><b>${number(line.numbers?size)}</b></cell></row>
+        <row><cell><@named line/><#if line.says?has_content><br/><span b="yes"><#if line.stop><sign name="warning"/> </#if>${line.says}</span></#if><#if line.vouched?has_content><br/>${line.vouched}</#if></cell><cell>${line.lot}</cell><cell><@when line/></cell><cell>${line.place}</cell><cell><b>${number(line.numbers?size)}</b></cell></row>
         </#list>
       </table>
       </#if>

@@ -1,7 +1,8 @@
 <#-- A year on one side: what was put up, eaten and lost, how long the stock lasts, what to put up next.
   household  text, may be empty     year  text     asOf  ISO date
-  putUp, eaten, lost, stock   jars in all
-  foods      product, jar (size, may be empty), putUp, eaten, lost, recanned, stock, and, where told, weeks
+  putUp, eaten, lost, stock   jars in all     unrecorded  jars planned, results not recorded
+  foods      product, jar (size, may be empty), before (left from earlier years), putUp, eaten, lost, recanned,
+             stock, doubtful, toThrowAway, and, where told, weeks
              (that the stock lasts) and next (jars to put up next year); told is no where too little is recorded
   bars       the foods with the most jars, the same values
   months     name, putUp, eaten, lost: the twelve months
@@ -33,12 +34,12 @@
       <para before="3">${word("year.nothing")}</para>
       <#else>
       <heading level="2" size="13">${word("year.by-food")}</heading>
-      <drawing w="178" h="${7 + bars?size * 10.5}" alt="${word("year.by-food")}.<#list bars as f> ${f.product}: ${word("year.put-up")} ${number(f.putUp)}, ${word("year.eaten")} ${number(f.eaten)}, ${word("year.stock")} ${number(f.stock)}.</#list>">
+      <drawing w="178" h="${7 + bars?size * 9.8}" alt="${word("year.by-food")}.<#list bars as f> ${f.product}: ${word("year.put-up")} ${number(f.putUp)}, ${word("year.eaten")} ${number(f.eaten)}, ${word("year.stock")} ${number(f.stock)}.</#list>">
         <rect x="62" y="0.6" w="6" h="2.8" line="0.8" hatch="1.4"/><text x="70" y="3.4" size="8.5">${word("year.put-up")}</text>
         <rect x="98" y="0.6" w="6" h="2.8" fill="black"/><text x="106" y="3.4" size="8.5">${word("year.eaten")}</text>
         <rect x="134" y="0.6" w="6" h="2.8" line="0.8"/><text x="142" y="3.4" size="8.5">${word("year.stock")}</text>
         <#list bars as f>
-        <#assign y = 6.5 + f?index * 10.5/>
+        <#assign y = 6.5 + f?index * 9.8/>
         <text x="0" y="${y}" w="59" h="9" size="10" min="6.5" valign="middle" align="right"><@named f/></text>
         <line x1="62" y1="${y - 0.3}" x2="62" y2="${y + 9.3}" line="1"/>
         <#if (f.putUp > 0)><rect x="62" y="${y}" w="${104 * f.putUp / most}" h="2.8" line="0.8" hatch="1.4"/><text x="${63.2 + 104 * f.putUp / most}" y="${y + 2.6}" size="8" b="yes">${number(f.putUp)}</text></#if>
@@ -60,16 +61,19 @@
         <text x="${x + 7.3}" y="32" align="center" size="8.5">${m.name}</text>
         </#list>
       </drawing>
-      <table columns="* 17 17 17 19 26 26" align-columns="left right right right right right right" line="0.5" <#if (foods?size > 8)>size="9" pad="0.5"<#else>pad="0.9"</#if>>
-        <head><cell>${word("shelf.column.product")}</cell><cell>${word("year.put-up")}</cell><cell>${word("year.eaten")}</cell><cell>${word("year.lost")}</cell><cell>${word("year.stock")}</cell><cell>${word("year.weeks")}</cell><cell>${word("year.next")}</cell></head>
+      <table columns="* 14 14 16 16 12 12 13 18 13" align-columns="left right right right right right right right right right" line="0.5" size="9" <#if (foods?size > 8)>pad="0.5"<#else>pad="0.9"</#if>>
+        <head><cell>${word("shelf.column.product")}</cell><cell>${word("year.before")}</cell><cell>${word("year.put-up")}</cell><cell>${word("year.eaten")}</cell><cell>${word("year.lost")}</cell><cell>${word("year.stock")}</cell><cell>${word("year.doubtful")}</cell><cell>${word("year.throw-away")}</cell><cell>${word("year.weeks")}</cell><cell>${word("year.next")}</cell></head>
         <#list foods as f>
-        <row><cell><@named f/><#if (f.recanned > 0)> <span size="8.5" ink="65%">(${count("year.recanned", f.recanned)})</span></#if></cell><cell>${number(f.putUp)}</cell><cell>${number(f.eaten)}</cell><cell>${number(f.lost)}</cell><cell>${number(f.stock)}</cell><cell><#if f.told>${number(f.weeks)}<#else>?</#if></cell><cell><#if f.told><b>${number(f.next)}</b><#else>?</#if></cell></row>
+        <row><cell><@named f/><#if (f.recanned > 0)> <span size="8.5" ink="65%">(${count("year.recanned", f.recanned)})</span></#if></cell><cell>${number(f.before)}</cell><cell>${number(f.putUp)}</cell><cell>${number(f.eaten)}</cell><cell>${number(f.lost)}</cell><cell>${number(f.stock)}</cell><cell>${number(f.doubtful)}</cell><cell><#if (f.toThrowAway > 0)><b>${number(f.toThrowAway)}</b><#else>0</#if></cell><cell><#if f.told>${number(f.weeks)}<#else>?</#if></cell><cell><#if f.told><b>${number(f.next)}</b><#else>?</#if></cell></row>
         </#list>
       </table>
       <#if losses?has_content>
       <para before="2"><b>${word("year.why-lost")}</b> <#list losses as l>${number(l.jars)} ${l.why}<#sep>; </#list>.</para>
       </#if>
-      <para size="8.5" before="2">${word("year.rule", {"jars": number(leastJars), "days": number(leastDays)})}</para>
+      <#if (unrecorded > 0)>
+      <para before="2">${count("year.unrecorded", unrecorded)}</para>
+      </#if>
+      <para size="8" before="2">${word("year.accounts")} ${word("year.rule", {"jars": number(leastJars), "days": number(leastDays)})}</para>
       </#if>
     </body>
   </section>

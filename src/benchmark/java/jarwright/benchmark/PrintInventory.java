@@ -1,5 +1,6 @@
 package jarwright.benchmark;
 
+import jarwright.files.FoodTables;
 import jarwright.page.PaperSize;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.LotFacts;
@@ -25,7 +26,8 @@ final class PrintInventory {
         Pantry.of(
             IntStream.range(0, Jars.lots(Integer.parseInt(args[0])))
                 .mapToObj(lot -> new LedgerEvent(lot + 1L, Stock.arrival(lot)))
-                .toList());
+                .toList(),
+            FoodTables::own);
     ShelfSheet sheet = new ShelfSheet(WordBundle.load("en"), LotFacts::name);
     OffsetDateTime now = OffsetDateTime.parse("2026-08-24T18:30:00Z");
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(Path.of(args[1])))) {

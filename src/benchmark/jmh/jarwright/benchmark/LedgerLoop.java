@@ -1,5 +1,6 @@
 package jarwright.benchmark;
 
+import jarwright.files.FoodTables;
 import jarwright.files.LedgerFile;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
@@ -58,7 +59,7 @@ public class LedgerLoop {
   @Benchmark
   @OperationsPerInvocation(EVENTS)
   public Pantry fold() {
-    PantryFold fold = new PantryFold(List.of());
+    PantryFold fold = new PantryFold(List.of(), FoodTables::own);
     events.forEach(fold::add);
     return fold.pantry();
   }

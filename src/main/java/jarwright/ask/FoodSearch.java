@@ -77,25 +77,30 @@ public final class FoodSearch {
     return ids;
   }
 
+  /** The same with every word as it stands: none is taken for a mistyped one. */
+  public Heard hearAsWritten(String words) {
+    return hear(Spelling.words(words), languages(words), Map.of());
+  }
+
+  /** Words with accents are hardly English where they may be of another language. */
+  private List<String> languages(String words) {
+    List<String> languages = lexicon.languages(Spelling.words(words));
+    return Spelling.hasAccents(words)
+        ? languages.stream().sorted(Comparator.comparing(ENGLISH::equals)).toList()
+        : languages;
+  }
+
   /**
-   * Understands the words.
+   * Understands the words; where one is not known, as the mistyped one that it may be.
    *
    * @param words as they were typed; a few hundred characters at most
    */
   public Heard hear(String words) {
-    List<String> said = Spelling.words(words);
-    List<String> languages = lexicon.languages(said);
-    if (Spelling.hasAccents(words)) {
-      languages = languages.stream().sorted(Comparator.comparing(ENGLISH::equals)).toList();
-    }
-    return hear(said, languages);
-  }
-
-  private Heard hear(List<String> said, List<String> languages) {
-    Heard heard = hear(said, languages, Map.of());
+    Heard heard = hearAsWritten(words);
     if (heard.food() instanceof Meaning.Unknown unknown) {
       Map<String, String> readAs = typos.mend(unknown.words());
-      List<String> mended = said.stream().map(w -> readAs.getOrDefault(w, w)).toList();
+      List<String> mended =
+          Spelling.words(words).stream().map(w -> readAs.getOrDefault(w, w)).toList();
       Heard again = hear(mended, lexicon.languages(mended), readAs);
       boolean told =
           again.food() instanceof Meaning.Known || again.food() instanceof Meaning.Refused;

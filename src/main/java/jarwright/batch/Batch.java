@@ -26,7 +26,10 @@ import java.util.OptionalInt;
  * @param jars made ready: at least as many as the produce or the formula may fill
  * @param expected how many of them the produce or the formula may fill
  * @param sterilise minutes to boil the empty jars; empty where clean hot jars do
+ * @param recan whether what did not seal may be canned again: hot, by a tested process, and not
+ *     dense
  * @param salt for each jar
+ * @param covering the liquid that covers the food in all jars, by the guide's very light syrup
  */
 public record Batch(
     LotCode lot,
@@ -39,6 +42,7 @@ public record Batch(
     Optional<JarSize> printedFor,
     int jars,
     JarRange expected,
+    boolean recan,
     Optional<AcidPerJar> acid,
     Optional<Volume> salt,
     Optional<SyrupNeed> syrup,
@@ -46,7 +50,8 @@ public record Batch(
     Optional<FormulaMultiple> formula,
     List<Headspace> headspace,
     Optional<Integer> sterilise,
-    UseBy useBy) {
+    UseBy useBy,
+    Volume covering) {
   public Batch {
     offered = List.copyOf(offered);
     headspace = List.copyOf(headspace);

@@ -10,11 +10,16 @@ import jarwright.problem.Problems;
 import jarwright.process.AcidDose;
 import jarwright.process.AcidKind;
 import jarwright.process.AcidRule;
+import jarwright.process.Answer;
 import jarwright.process.Formula;
 import jarwright.process.JarSize;
+import jarwright.process.Pack;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.SaltRule;
+import jarwright.process.Setting;
+import jarwright.process.Syrup;
+import jarwright.process.SyrupRow;
 import jarwright.process.TestedProcess;
 import jarwright.quantity.Mass;
 import jarwright.quantity.Volume;
@@ -45,6 +50,7 @@ public final class BatchReckoner {
     JarRange expected = expected(plan, formula, here);
     Optional<AcidPerJar> acid = acid(plan, Math.max(1, expected.most()), here);
     checkCover(plan, here);
+    checkSalt(plan, here);
     problems.addAll(here.list());
     if (choice.isEmpty() || !here.isEmpty()) {
       return Optional.empty();
@@ -73,6 +79,7 @@ public final class BatchReckoner {
         choice.printedFor(),
         jars,
         expected,
+        recan(plan, choice),
         acid,
         salt(plan),
         plan.cover().flatMap(Cover::syrup).map(s -> SyrupNeed.of(book.syrup(s, jar), jars, jar)),
@@ -85,7 +92,25 @@ public final class BatchReckoner {
         process.needsSterileJars()
             ? Optional.of(JarSterilising.minutesAt(kitchen.altitude()))
             : Optional.empty(),
-        UseBy.after(plan.date(), kitchen.monthsToUseBy()));
+        UseBy.after(plan.date(), kitchen.monthsToUseBy()),
+        covering(jars, jar));
+  }
+
+  private Volume covering(int jars, JarSize jar) {
+    SyrupRow row = book.syrup(Syrup.VERY_LIGHT, jar);
+    return row.water().times(row.share(jars, jar));
+  }
+
+  /**
+   * Whether a jar that did not seal may be canned again: Nebraska Extension, Saving Home-Canned
+   * Food in Jars That Did Not Seal (hot pack directions, not dense); Kansas State Extension, You
+   * Asked It! 3096 (a tested hot-pack process).
+   */
+  private boolean recan(BatchPlan plan, Choice choice) {
+    Setting hot =
+        new Setting(
+            plan.product(), choice.row().method(), Pack.HOT, plan.jar(), kitchen.altitude());
+    return !plan.product().isDense() && book.lookUp(hot) instanceof Answer.Found;
   }
 
   private static Optional<ProducePerJar> perJar(BatchPlan plan) {
@@ -190,8 +215,20 @@ public final class BatchReckoner {
 
   private static Optional<Volume> salt(BatchPlan plan) {
     SaltRule rule = plan.product().salt();
-    boolean wanted = plan.salt() || rule.kind() == SaltRule.Kind.IN_FORMULA;
+    boolean wanted = plan.salt().orElse(false) || rule.isFixed();
     return wanted ? rule.perJar(plan.jar()) : Optional.empty();
+  }
+
+  private static void checkSalt(BatchPlan plan, Problems problems) {
+    boolean without = plan.salt().filter(wanted -> !wanted).isPresent();
+    if (without && plan.product().salt().kind() == SaltRule.Kind.BRINE) {
+      problems.add(
+          plan.placeOf("salt"),
+          plan.product().id()
+              + " is not safe without its salt: the salt keeps harmful germs down while the food"
+              + " stands in brine, and is never left out or cut down (AIB 539 Guide 6)",
+          "write salt: yes, or leave salt: out; for less salt choose a quick pickle");
+    }
   }
 
   private static void checkCover(BatchPlan plan, Problems problems) {

@@ -1,6 +1,8 @@
 package jarwright.checklist;
 
 import jarwright.batch.Batch;
+import jarwright.day.ClockTime;
+import jarwright.day.FoodName;
 import jarwright.day.Section;
 import jarwright.day.SectionTimes;
 import jarwright.page.Wording;
@@ -12,8 +14,8 @@ import java.util.function.UnaryOperator;
 
 /** What the checklist's template may show of one batch. */
 public final class BatchView {
-  /** A longer list of kinds in brackets is set apart from the name. */
-  private static final int SHORT_LIST = 28;
+  /** As the tables name a part of the guide. */
+  private static final String GUIDE = "Guide";
 
   private final Batch batch;
   private final Wording words;
@@ -28,11 +30,10 @@ public final class BatchView {
     this.words = words;
     Units units = batch.kitchen().units();
     view.put("product", product);
-    int kinds = product.endsWith(")") ? product.indexOf(" (") : -1;
-    boolean lists = kinds > 0 && product.length() - kinds > SHORT_LIST;
-    view.put("name", lists ? product.substring(0, kinds) : product);
-    view.put("kinds", lists ? product.substring(kinds + 1) : "");
-    view.put("pack", words.text("pack." + batch.pack()));
+    String name = FoodName.brief(product);
+    view.put("name", name);
+    view.put("kinds", product.substring(name.length()).strip());
+    view.put("pack", words.text("head.pack." + batch.pack()));
     view.put("jars", batch.jars());
     view.put("jarsOfSize", words.count("jar." + batch.jar(), batch.jars()));
     view.put("method", words.text("method." + batch.method()));
@@ -40,7 +41,7 @@ public final class BatchView {
     view.put(
         "altitude",
         new AltitudeView(batch.row().band(), batch.kitchen().altitude(), words, units).view());
-    view.put("source", batch.row().source().place());
+    view.put("source", batch.row().source().place().replace(GUIDE, words.text("head.guide")));
     view.put("notes", ClockNotes.of(batch, words));
     view.put("doubts", DoubtView.of(words, units));
     view.put(
@@ -59,7 +60,8 @@ public final class BatchView {
    * @param times of the batch's sections
    */
   public BatchView dated(SectionTimes times) {
-    view.put("times", new TimesView(times, batch.plan().date(), words).view());
+    ClockTime clock = new ClockTime(batch.kitchen().clock(), words);
+    view.put("times", new TimesView(times, batch.plan().date(), clock).view());
     view.put("dated", true);
     view.put("lot", batch.lot().toString());
     view.put("date", words.date("long", batch.plan().date()));

@@ -3,7 +3,7 @@ package jarwright.checklist;
 import jarwright.batch.Batch;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
-import jarwright.process.AltitudeBand;
+import jarwright.process.HighAltitude;
 import jarwright.process.TableRow;
 import jarwright.quantity.Style;
 import java.util.ArrayList;
@@ -34,11 +34,13 @@ final class ClockNotes {
           others.stream().map(r -> pair(r, words, style)).collect(Collectors.joining("; "));
       notes.add(words.text("note.offered", Map.of("pairs", pairs)));
     }
-    if (!batch.process().isPressure()
-        && batch.kitchen().altitude().compareTo(AltitudeBand.DISPUTED_ABOVE) > 0) {
-      notes.add(
-          words.text("note.high", Map.of("altitude", AltitudeBand.DISPUTED_ABOVE.text(style))));
-    }
+    HighAltitude.of(batch.method(), batch.kitchen().altitude())
+        .ifPresent(
+            doubt ->
+                notes.add(
+                    words.text(
+                        "note.high." + doubt.id(),
+                        Map.of("altitude", HighAltitude.ABOVE.text(style)))));
     return List.copyOf(notes);
   }
 

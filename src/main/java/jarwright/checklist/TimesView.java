@@ -26,11 +26,13 @@ final class TimesView {
   private final SectionTimes times;
   private final LocalDate day;
   private final Wording words;
+  private final ClockTime clock;
 
-  TimesView(SectionTimes times, LocalDate day, Wording words) {
+  TimesView(SectionTimes times, LocalDate day, ClockTime clock) {
     this.times = times;
     this.day = day;
-    this.words = words;
+    this.words = clock.words();
+    this.clock = clock;
   }
 
   /** {@code due}: a text for each section that has one; {@code starts} and {@code ends} by load. */
@@ -53,6 +55,9 @@ final class TimesView {
 
   private String due(String section, List<ZonedDateTime> moments) {
     if (section.equals(NEXT_DAY)) {
+      if (times.inTheMorning()) {
+        return words.text("time.next-morning");
+      }
       ZonedDateTime all = moments.get(moments.size() - 1);
       return words.text("time.from", Map.of("time", clock(all, day)));
     }
@@ -80,7 +85,7 @@ final class TimesView {
   /** With its date where that is not the one that the reader thinks of. */
   private String clock(ZonedDateTime moment, LocalDate known) {
     LocalDate on = moment.toLocalDate();
-    String clock = ClockTime.of(moment);
-    return on.equals(known) ? clock : words.date("day", on) + " " + clock;
+    String time = clock.of(moment);
+    return on.equals(known) ? time : words.date("day", on) + " " + time;
   }
 }

@@ -1,11 +1,13 @@
 package jarwright.cli;
 
 import jarwright.files.Appended;
+import jarwright.files.FoodTables;
 import jarwright.files.HouseholdFolder;
 import jarwright.files.Ledger;
 import jarwright.files.LedgerFile;
 import jarwright.files.PlanReader;
 import jarwright.lot.LotCode;
+import jarwright.pantry.Entry;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
@@ -20,8 +22,10 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.cli.Option;
 
 /** The household's books, opened: its ledger as it stands, its kitchen, and what its clock says. */
@@ -35,6 +39,7 @@ final class Books {
   private final LedgerFile file;
   private final ZoneId zone;
   private final OffsetDateTime now;
+  private final Set<String> told = new HashSet<>();
 
   private Books(Call call) throws Usage, IOException, Refused {
     this.call = call;
@@ -116,9 +121,17 @@ final class Books {
     return ledger().events();
   }
 
+  /** The stock as it will be once these are written. */
+  Pantry after(List<Entry> entries) throws IOException, Refused {
+    List<LedgerEvent> all = new ArrayList<>(events());
+    entries.forEach(e -> all.add(new LedgerEvent(all.size() + 1L, e)));
+    return Pantry.of(all, FoodTables::own);
+  }
+
+  /** What is odd is told once, however often it is read. */
   private Ledger ledger() throws IOException, Refused {
     Ledger ledger = file.read();
-    ledger.remarks().forEach(r -> call.surroundings().err().println(r));
+    ledger.remarks().stream().filter(told::add).forEach(r -> call.surroundings().err().println(r));
     return ledger;
   }
 

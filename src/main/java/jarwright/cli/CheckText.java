@@ -6,6 +6,7 @@ import jarwright.batch.JarRange;
 import jarwright.batch.ProduceRange;
 import jarwright.process.AltitudeBand;
 import jarwright.process.Headspace;
+import jarwright.process.SaltRule;
 import jarwright.process.TestedProcess;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Mass;
@@ -39,6 +40,7 @@ final class CheckText {
     line("process", process(batch.process()));
     line("altitude", batch.kitchen().altitude().text(Style.english(Units.BOTH)));
     line("source", batch.row().source() + ", band " + band(batch.row().band()));
+    HighText.of(batch.method(), batch.kitchen().altitude()).ifPresent(h -> line("caution", h));
     batch.printedFor().ifPresent(j -> line("jar size", "processed as a " + j + ", by Guide 1"));
     batch.sterilise().ifPresent(m -> line("jars first", "boil the empty jars " + m + " min"));
     batch
@@ -53,7 +55,7 @@ final class CheckText {
                         + " in every jar, "
                         + a.total().text(style, Rounding.UP)
                         + " in all"));
-    batch.salt().ifPresent(s -> line("salt", s.text(style, Rounding.NEAREST) + " a jar"));
+    salt().ifPresent(s -> line("salt", s));
     batch
         .syrup()
         .ifPresent(
@@ -80,6 +82,13 @@ final class CheckText {
 
   private void line(String name, String text) {
     out.append(String.format(Locale.ROOT, "  %-11s %s%n", name, text));
+  }
+
+  private Optional<String> salt() {
+    boolean without = batch.plan().salt().filter(wanted -> !wanted).isPresent();
+    return without && batch.product().salt().kind() == SaltRule.Kind.IN_FORMULA
+        ? Optional.of("as the formula has it; it is for taste and may be left out")
+        : batch.salt().map(s -> s.text(style, Rounding.NEAREST) + " a jar");
   }
 
   private String process(TestedProcess process) {

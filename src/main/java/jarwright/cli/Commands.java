@@ -15,6 +15,7 @@ final class Commands {
     ALL.put("check", CheckCommand::new);
     ALL.put("day", DayCommand::new);
     ALL.put("seal", SealCommand::new);
+    ALL.put("cancel", CancelCommand::new);
     ALL.put("shelf", ShelfCommand::new);
     ALL.put("take", TakeCommand::new);
     ALL.put("move", MoveCommand::new);

@@ -53,8 +53,13 @@ final class CountText {
       case MISSING -> "MISSING: in the ledger, not on the shelf";
       case MOVED -> "MOVED: elsewhere than the ledger has them";
       case FOUND -> "SURPLUS: on the shelf, though the ledger has them gone";
-      case NOT_FOR_SHELF -> "NOT FOR THE SHELF: see to them at once; nothing is recorded";
-      case NOT_SEALED -> "NOT SEALED YET: record how they came out with jarwright seal LOT";
+      case TURNED_UP ->
+          "DO NOT EAT: recorded as gone, and here again. Throw them away unopened, or see:"
+              + " jarwright trace JAR";
+      case NOT_FOR_SHELF ->
+          "DO NOT EAT from these: they belong in the trash, refrigerator or canner. See: jarwright"
+              + " shelf --due";
+      case NOT_SEALED -> "RESULTS NOT RECORDED: do not eat. Run: jarwright seal LOT";
       case IMPOSSIBLE -> "CANNOT BE: read their labels again";
       case NO_SUCH_JAR -> "NO SUCH JAR in the lot: read their labels again";
       case NO_SUCH_LOT -> "NO SUCH LOT in the ledger: is it another household's?";
@@ -73,6 +78,6 @@ final class CountText {
   }
 
   private String was(Jar jar) {
-    return ": " + text.place(jar);
+    return ": " + text.standing(jar);
   }
 }

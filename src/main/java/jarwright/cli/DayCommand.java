@@ -1,9 +1,10 @@
 package jarwright.cli;
 
 import jarwright.day.DayPlan;
-import jarwright.day.NoticeWords;
+import jarwright.day.StepTexts;
 import jarwright.files.DayJson;
 import jarwright.page.Language;
+import jarwright.page.Wording;
 import jarwright.problem.Nearest;
 import jarwright.problem.Refused;
 import jarwright.render.WordBundle;
@@ -47,16 +48,18 @@ final class DayCommand implements Command {
     }
     Register register = new Register(call);
     List<DayPlan> days = new ArrayList<>();
-    for (PlanRun run : PlanRuns.of(PlanRuns.named(call, name()), call, register::lotsOf)) {
-      days.addAll(run.days());
-    }
+    List<PlanRun> runs = PlanRuns.of(PlanRuns.named(call, name()), call, register::lotsOf);
+    runs.forEach(run -> days.addAll(run.days()));
     if (format.equals("json")) {
       call.out().print(DayJson.of(days));
       return;
     }
-    NoticeWords notices = new NoticeWords(WordBundle.load(Language.ENGLISH.tag()));
-    for (DayPlan day : days) {
-      call.out().println(new DayText(day, notices).text());
+    Wording words = WordBundle.load(Language.ENGLISH.tag());
+    for (PlanRun run : runs) {
+      StepTexts steps = new StepTexts(words, run.steps()::get);
+      for (DayPlan day : run.days()) {
+        call.out().println(new DayText(day, steps).text());
+      }
     }
     OwnMedians.offers(register.pantry(), days).forEach(call.out()::println);
     call.out()

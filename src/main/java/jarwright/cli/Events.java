@@ -1,5 +1,7 @@
 package jarwright.cli;
 
+import jarwright.pantry.Cancelled;
+import jarwright.pantry.Checked;
 import jarwright.pantry.Happening;
 import jarwright.pantry.Imported;
 import jarwright.pantry.JarStep;
@@ -8,8 +10,11 @@ import jarwright.pantry.LoadRun;
 import jarwright.pantry.Outcome;
 import jarwright.pantry.Spoiled;
 import jarwright.pantry.Undone;
+import jarwright.pantry.Vouched;
+import jarwright.record.Reasons;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Events of the ledger as a line shows them. */
@@ -73,13 +78,27 @@ final class Events {
       return step.word();
     }
     if (what instanceof Spoiled spoiled) {
-      return spoiled.seen();
+      String cause = spoiled.cause().isEmpty() ? "" : "; whole lot: " + spoiled.cause();
+      return Reasons.seen(words.wording(), spoiled) + cause;
+    }
+    if (what instanceof Checked checked) {
+      return checked.isClean()
+          ? words.wording().text("says.no-sign")
+          : Reasons.seen(words.wording(), new Spoiled(checked.signs(), checked.note(), ""));
+    }
+    if (what instanceof Vouched vouched) {
+      return words
+          .wording()
+          .text("says.by-word", Map.of("who", vouched.who(), "source", vouched.source()));
+    }
+    if (what instanceof Cancelled cancelled) {
+      return cancelled.why();
     }
     if (what instanceof Imported imported) {
       return imported.known();
     }
     if (what instanceof Undone undone) {
-      return "event " + undone.event();
+      return "event " + undone.event() + (undone.why().isEmpty() ? "" : ", " + undone.why());
     }
     return "";
   }

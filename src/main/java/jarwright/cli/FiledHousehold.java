@@ -7,8 +7,11 @@ import jarwright.lot.JarId;
 import jarwright.pantry.Deed;
 import jarwright.pantry.Entry;
 import jarwright.pantry.Jar;
+import jarwright.pantry.JarReport;
 import jarwright.pantry.JarStep;
+import jarwright.pantry.Pantry;
 import jarwright.pantry.VerdictRules;
+import jarwright.pantry.Vouched;
 import jarwright.problem.Place;
 import jarwright.problem.Problem;
 import jarwright.problem.Refused;
@@ -21,6 +24,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -63,33 +67,55 @@ final class FiledHousehold implements Household {
   }
 
   @Override
-  public void record(JarId jar, JarStep step, OffsetDateTime when, String by)
+  public void record(JarId jar, JarReport report, OffsetDateTime when, String by)
       throws IOException, Refused {
     ledger.append(
         pantry -> {
-          Optional<Jar> found = pantry.jar(jar);
-          check(jar, found, step, when);
-          return Entry.forJars(when, List.of(jar), step, by);
+          Jar found = found(pantry, jar);
+          check(found, report, when);
+          List<Entry> entries = new ArrayList<>();
+          report
+              .happenings(found)
+              .forEach(what -> entries.addAll(Entry.forJars(when, List.of(jar), what, by)));
+          return entries;
         });
   }
 
-  private void check(JarId id, Optional<Jar> jar, JarStep step, OffsetDateTime when)
-      throws Refused {
-    if (jar.isEmpty()) {
-      throw new Refused(
-          Place.wholeFile(id.toString()), "the ledger has no such jar", "read its label again");
-    }
-    if (step.deed() == Deed.TAKEN) {
+  @Override
+  public void record(JarId jar, Vouched vouched, OffsetDateTime when, String by)
+      throws IOException, Refused {
+    JarText text = new JarText(new VerdictText(Units.BOTH), rules, when);
+    ledger.append(
+        pantry -> {
+          found(pantry, jar);
+          VouchedLots.check(pantry.lot(jar.lot()).orElseThrow(), vouched, text);
+          return List.of(Entry.of(when, jar.lot(), vouched, by));
+        });
+  }
+
+  private static Jar found(Pantry pantry, JarId jar) throws Refused {
+    return pantry
+        .jar(jar)
+        .orElseThrow(
+            () ->
+                new Refused(
+                    Place.wholeFile(jar.toString()),
+                    "the ledger has no such jar",
+                    "read its label again"));
+  }
+
+  private void check(Jar jar, JarReport report, OffsetDateTime when) throws Refused {
+    if (report instanceof JarStep step && step.deed() == Deed.TAKEN) {
       JarText text = new JarText(new VerdictText(Units.BOTH), rules, when);
-      List<Problem> unfit = new Unfit(text, when, false).of(List.of(jar.get()));
+      List<Problem> unfit = new Unfit(text, when).of(List.of(jar));
       if (!unfit.isEmpty()) {
         throw new Refused(unfit);
       }
     }
-    Optional<String> hindrance = step.hindrance(jar.get(), when);
+    Optional<String> hindrance = report.hindrance(jar, when);
     if (hindrance.isPresent()) {
       throw new Refused(
-          Place.wholeFile(id.toString()),
+          Place.wholeFile(jar.id().toString()),
           "the jar " + hindrance.get(),
           "load the page again to see how it stands");
     }

@@ -1,5 +1,6 @@
 package jarwright.cli;
 
+import jarwright.files.FoodTables;
 import jarwright.files.HouseholdFolder;
 import jarwright.lot.LotCode;
 import jarwright.pantry.LedgerEvent;
@@ -23,7 +24,7 @@ final class FiledStock implements Stock {
 
   FiledStock(HouseholdFolder house, List<LedgerEvent> events) {
     this.house = house;
-    this.pantry = Pantry.of(events);
+    this.pantry = Pantry.of(events, FoodTables::own);
     Map<Long, LotCode> lots = new HashMap<>();
     for (LedgerEvent event : events) {
       LotCode lot =

@@ -7,6 +7,7 @@ import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.LotFacts;
 import jarwright.pantry.OldJars;
 import jarwright.pantry.OldList;
+import jarwright.pantry.Vouched;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Place;
 import jarwright.problem.Problems;
@@ -25,13 +26,6 @@ import org.apache.commons.cli.Options;
 
 /** Brings a list of jars that were not made with the program into the ledger. */
 final class ImportCommand implements Command {
-  /** CDC, Home-Canned Foods: "If there is any doubt if safe canning guidelines were followed". */
-  private static final String UNVOUCHED =
-      "Nothing shows that these jars were made by a tested process. Vegetables, meat, fish, soups"
-          + " and other low-acid food that was not pressure-canned by one can hold the toxin of"
-          + " botulism, which cannot be seen, smelled or tasted: if there is any doubt, do not"
-          + " taste it, throw it away (CDC, Home-Canned Foods).";
-
   @Override
   public String name() {
     return "import";
@@ -50,6 +44,9 @@ final class ImportCommand implements Command {
   @Override
   public Options options() {
     return new Options()
+        .addOption(VouchedLots.byOption())
+        .addOption(VouchedLots.sourceOption())
+        .addOption(VouchedLots.acidOption())
         .addOption(Books.byOption())
         .addOption(CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"));
   }
@@ -61,11 +58,15 @@ final class ImportCommand implements Command {
           "import needs one CSV file with the columns product and jars; it may have "
               + String.join(", ", OldListReader.COLUMNS.subList(2, OldListReader.COLUMNS.size())));
     }
+    Optional<Vouched> word = VouchedLots.of(call);
     String name = call.arguments().get(0);
     Path file = call.surroundings().resolve(name);
     Books books = Books.openOrBegin(call);
     int months = books.kitchen().map(Kitchen::monthsToUseBy).orElse(UseBy.USUAL_MONTHS);
-    List<OldJars> rows = OldListReader.read(file, products(), books.now().toLocalDate(), months);
+    List<OldJars> rows =
+        OldListReader.read(file, products(), books.now().toLocalDate(), months).stream()
+            .map(r -> r.orVouched(word))
+            .toList();
     List<OldList.Placed> placed = new ArrayList<>();
     placed(name, rows, books.events());
     Files.createDirectories(call.pantry());
@@ -75,7 +76,7 @@ final class ImportCommand implements Command {
               placed.addAll(placed(name, rows, before));
               return OldList.entries(placed, books.now(), books.by());
             });
-    print(call, placed);
+    new ImportText(books).print(call, placed);
     if (!events.isEmpty()) {
       call.tell(Events.recorded(events));
     }
@@ -95,7 +96,7 @@ final class ImportCommand implements Command {
             Place.wholeFile(name),
             facts.shownName()
                 + ": no letter is left for a lot of "
-                + facts.packed().map(Object::toString).orElse("a day that nobody knows"),
+                + facts.packed().map(Object::toString).orElse("a day that is not known"),
             "put jars that are alike into one row, or give the month alone, as 2025-08");
       }
     }
@@ -112,33 +113,5 @@ final class ImportCommand implements Command {
           product.name().strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-"), product);
     }
     return products;
-  }
-
-  private static void print(Call call, List<OldList.Placed> placed) {
-    List<OldList.Placed> fresh = placed.stream().filter(OldList.Placed::isNew).toList();
-    List<OldList.Placed> known = placed.stream().filter(p -> !p.isNew()).toList();
-    fresh.forEach(p -> call.out().println(line(p)));
-    if (!known.isEmpty()) {
-      call.out().println("In the ledger already, and left as it is there:");
-      known.forEach(p -> call.out().println("  " + line(p)));
-      call.out().println("A row that is other jars of the same kind needs another note.");
-    }
-    if (!fresh.isEmpty()) {
-      call.out().print(Indented.of("", "", UNVOUCHED));
-      call.out().println(Help.CAUTION);
-    }
-  }
-
-  private static String line(OldList.Placed placed) {
-    LotFacts facts = placed.row().facts();
-    return placed.lot()
-        + "  "
-        + ShelfText.jars(placed.row().jars())
-        + " of "
-        + JarText.food(facts)
-        + facts.packed().map(d -> ", packed " + d).orElse(", nobody knows when packed")
-        + facts.useBy().map(d -> ", use by " + d).orElse(", use first")
-        + (facts.shelf().isEmpty() ? "" : ", " + facts.shelf())
-        + "; process not known";
   }
 }

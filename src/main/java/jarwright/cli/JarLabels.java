@@ -5,8 +5,8 @@ import jarwright.files.HouseholdFolder;
 import jarwright.label.JarLabel;
 import jarwright.lot.LotCode;
 import jarwright.page.Wording;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Jar;
-import jarwright.pantry.Standing;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Place;
 import jarwright.problem.Refused;
@@ -45,13 +45,10 @@ final class JarLabels {
    * @throws Refused where its lot's record is missing or damaged
    */
   Optional<JarLabel> of(Jar jar) throws IOException, Refused {
-    Standing standing = jar.standingAt(now);
     if (jar.doubt().isPresent()) {
       return Optional.empty();
     }
-    if (standing instanceof Standing.Planned
-        || standing instanceof Standing.Cooling
-        || standing instanceof Standing.OnShelf) {
+    if (Advice.isLabelled(jar, now)) {
       return Optional.of(shelf(jar));
     }
     Optional<LocalDate> eatBy = jar.eatBy(now);
@@ -94,10 +91,15 @@ final class JarLabels {
     if (jar.facts().useBy().isEmpty()) {
       throw new Refused(
           Place.wholeFile(jar.id().lot().toString()),
-          "nobody knows the use-by date of these jars from an old list",
-          "use them first, without a label");
+          "these jars have no use-by date, so they get no label",
+          "If you do not know how they were canned, throw them away");
     }
     return JarLabel.of(
-        jar.id().lot(), jar.facts(), names.of(jar.facts()), kitchen.flatMap(Kitchen::link), words);
+        jar.id().lot(),
+        jar.facts(),
+        jar.origin(),
+        names.of(jar.facts()),
+        kitchen.flatMap(Kitchen::link),
+        words);
   }
 }

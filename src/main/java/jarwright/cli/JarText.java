@@ -1,28 +1,31 @@
 package jarwright.cli;
 
-import jarwright.pantry.Finding;
+import jarwright.pantry.Advice;
+import jarwright.pantry.Grade;
 import jarwright.pantry.Jar;
+import jarwright.pantry.JarWord;
 import jarwright.pantry.LotFacts;
-import jarwright.pantry.Outcome;
+import jarwright.pantry.Origin;
+import jarwright.pantry.Reason;
 import jarwright.pantry.Standing;
-import jarwright.pantry.VerdictRule;
 import jarwright.pantry.VerdictRules;
+import jarwright.record.Headlines;
+import jarwright.record.Reasons;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
-/** What a line says of a jar: what is in it, where it is, and why it must not be eaten. */
+/** What a line says of a jar: what is in it, what it shows, where it is, and why. */
 final class JarText {
   private final VerdictText words;
-  private final VerdictRules rules;
+  private final Headlines headlines;
+  private final Reasons reasons;
   private final OffsetDateTime now;
 
   JarText(VerdictText words, VerdictRules rules, OffsetDateTime now) {
     this.words = words;
-    this.rules = rules;
+    this.headlines = new Headlines(words.wording(), now);
+    this.reasons = new Reasons(words.wording(), rules::byId);
     this.now = now;
   }
 
@@ -31,85 +34,92 @@ final class JarText {
     return facts.jar().isEmpty() ? facts.shownName() : facts.shownName() + ", " + facts.jar();
   }
 
-  /** Where it stands, or what became of it, as {@code at cellar B3}. */
+  /** The large words of its page. */
+  String says(Jar jar) {
+    return headlines.of(jar).words();
+  }
+
+  /** The large words, and where it is where they do not say so: as a list shows it. */
+  String standing(Jar jar) {
+    JarWord word = Advice.word(jar, now);
+    boolean told =
+        switch (word) {
+          case REFRIGERATOR,
+              FREEZER,
+              COOLING,
+              TEST_SEAL,
+              PLANNED,
+              MISSING,
+              TAKEN,
+              TOSSED,
+              RECANNED ->
+              true;
+          case NOT_RECORDED, UNFILLED, CANCELLED -> true;
+          default -> false;
+        };
+    String says = says(jar);
+    String plain = says.endsWith(".") ? says.substring(0, says.length() - 1) : says;
+    return told ? plain : plain + "; " + place(jar);
+  }
+
+  /** Where it stands, or what became of it, as {@code at cellar B3}; whatever it shows. */
   String place(Jar jar) {
-    Standing standing = jar.standingAt(now);
+    Standing standing = jar.standing();
     return switch (standing.kind()) {
-      case PLANNED -> "not sealed yet";
+      case PLANNED -> "results not recorded";
       case UNFILLED -> "never filled";
-      case COOLING -> cooling((Standing.Cooling) standing);
+      case COOLING -> "out of the canner, its seal not tested yet";
+      case CANCELLED -> "cancelled on " + day(standing);
       case ON_SHELF -> jar.shelf().isEmpty() ? "on a shelf without a name" : "at " + jar.shelf();
-      case IN_REFRIGERATOR ->
-          "in the refrigerator, eat by " + ((Standing.InRefrigerator) standing).eatBy();
+      case IN_REFRIGERATOR -> "in the refrigerator";
       case IN_FREEZER -> "in the freezer";
-      case TO_RECAN ->
-          "to be canned again or frozen by "
-              + VerdictText.minute(((Standing.ToRecan) standing).by());
-      case TO_THROW_AWAY -> "to be thrown away";
-      case MISSING -> "missing since " + ((Standing.Missing) standing).since().toLocalDate();
-      case TAKEN -> "taken on " + ((Standing.Taken) standing).when().toLocalDate();
-      case TOSSED -> tossed((Standing.Tossed) standing);
-      case RECANNED -> "canned again on " + ((Standing.Recanned) standing).when().toLocalDate();
+      case TO_RECAN -> "waiting to be re-canned or frozen";
+      case TO_THROW_AWAY -> "not on a shelf";
+      case MISSING -> "not found on " + day(standing);
+      case TAKEN -> "taken on " + day(standing);
+      case TOSSED -> "thrown away on " + day(standing);
+      case RECANNED -> "re-canned on " + day(standing);
     };
   }
 
-  private String cooling(Standing.Cooling cooling) {
-    return now.isBefore(cooling.lookFrom())
-        ? "cooling, test its seal from " + VerdictText.minute(cooling.lookFrom())
-        : "cooled, its seal not tested yet";
+  private static String day(Standing standing) {
+    return standing.since().orElseThrow().toLocalDate().toString();
   }
 
-  private static String tossed(Standing.Tossed tossed) {
-    String why = tossed.why().isEmpty() ? "" : ": " + tossed.why();
-    return "thrown away on " + tossed.when().toLocalDate() + why;
+  /** By whose word it may be eaten, as {@code ; by word of Ana: …}; empty for others. */
+  String vouched(Origin origin) {
+    return origin instanceof Origin.ByWord by
+        ? "; "
+            + words
+                .wording()
+                .text(
+                    "says.by-word",
+                    Map.of("who", by.vouched().who(), "source", by.vouched().source()))
+        : "";
   }
 
-  /** Why it is not on a shelf, with the rules and their sources; none where nothing is wrong. */
+  /**
+   * Why it shows that, the reason that decides first, with sources; none where nothing is wrong.
+   */
   List<String> reasons(Jar jar) {
-    List<String> reasons = new ArrayList<>();
-    Standing standing = jar.standing();
-    boolean late = standing.kind() != jar.standingAt(now).kind();
-    if (late && standing instanceof Standing.InRefrigerator cold) {
-      reasons.add("It was to be eaten from the refrigerator by " + cold.eatBy() + ".");
-    }
-    if (late && standing instanceof Standing.ToRecan recan) {
-      reasons.add(
-          "It was to be canned again, frozen or refrigerated by "
-              + VerdictText.minute(recan.by())
-              + ".");
-    }
-    Map<String, List<String>> found = new LinkedHashMap<>();
-    jar.outcome().map(Outcome::because).orElse(List.of()).forEach(id -> rule(id, found));
-    found.forEach(
-        (what, told) ->
-            reasons.add((what + " Rule " + String.join("; rule ", told) + ".").strip()));
-    if (reasons.isEmpty() && standing instanceof Standing.ToThrowAway) {
-      reasons.add("It was found spoiled, or turned up again after it had been given up.");
-    }
-    return reasons;
+    Advice advice = Advice.of(jar, now);
+    List<Reason> told = advice.reasons().stream().filter(r -> !isSound(r)).toList();
+    return reasons.of(new Advice(advice.word(), told)).stream().map(JarText::sourced).toList();
   }
 
-  /** Why it is to be looked at before it is eaten; empty where it is not in doubt. */
-  static Optional<String> doubt(Jar jar) {
-    return jar.doubt()
-        .map(
-            doubt ->
-                "Jar "
-                    + doubt.cause()
-                    + " of its lot was found spoiled on "
-                    + doubt.since().toLocalDate()
-                    + (doubt.seen().isEmpty() ? "." : ": " + doubt.seen() + "."));
+  /** What speaks against jars from elsewhere. */
+  String origin(Origin origin) {
+    Advice advice = new Advice(JarWord.THROW_AWAY, List.of(new Reason.From(origin)));
+    return sourced(reasons.of(advice).get(0));
   }
 
-  /** Adds a rule to those of its finding; one no longer in the table keeps its name alone. */
-  private void rule(String id, Map<String, List<String>> found) {
-    Optional<VerdictRule> rule = rules.byId(id);
-    if (rule.isEmpty()) {
-      found.computeIfAbsent("", f -> new ArrayList<>()).add(id);
-    } else if (rule.get().finding() != Finding.SOUND) {
-      found
-          .computeIfAbsent(words.finding(rule.get().finding()), f -> new ArrayList<>())
-          .add(id + " (" + rule.get().source() + ")");
-    }
+  private static boolean isSound(Reason reason) {
+    return reason instanceof Reason.CameOut out && out.outcome().verdict().grade() == Grade.SHELF;
+  }
+
+  private static String sourced(Reasons.Told told) {
+    return told.sources().isEmpty()
+        ? told.text()
+        : told.text() + " (" + String.join("; ", told.sources()) + ")";
   }
 }

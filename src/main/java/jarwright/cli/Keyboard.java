@@ -43,7 +43,9 @@ final class Keyboard {
       if (line == null) {
         out.println();
         throw new Refused(
-            Place.wholeFile("the terminal"), "the answers ended early", "nothing was recorded");
+            Place.wholeFile("the terminal"),
+            "the answers ended early",
+            "they are kept: the same command goes on from there");
       }
       String answer = line.strip();
       Optional<String> wrong = fault.apply(answer);

@@ -5,8 +5,11 @@ import jarwright.checklist.BatchView;
 import jarwright.checklist.ChecklistSheet;
 import jarwright.day.CannerFigures;
 import jarwright.day.Checklist;
+import jarwright.day.ClockTime;
 import jarwright.day.DaySheet;
 import jarwright.day.SectionTimes;
+import jarwright.day.StepTexts;
+import jarwright.files.BuyingTables;
 import jarwright.files.GelPointTable;
 import jarwright.files.KitJson;
 import jarwright.files.LabelStocks;
@@ -19,12 +22,16 @@ import jarwright.page.PaperSize;
 import jarwright.page.Registration;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Standing;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Refused;
+import jarwright.process.Buying;
 import jarwright.process.GelPoints;
+import jarwright.process.PreparationStep;
+import jarwright.process.Product;
 import jarwright.record.PlannedPages;
 import jarwright.render.Preview;
 import jarwright.render.Printer;
@@ -37,9 +44,12 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -58,12 +68,15 @@ final class KitSheets {
   private final ProductNames names;
   private final PaperSize paper;
   private final LocalDate made;
+  private final Buying buying;
   private final Map<String, byte[]> files = new LinkedHashMap<>();
+  private final Map<Product, List<PreparationStep>> steps = new HashMap<>();
 
   KitSheets(PlanRun run, Printer printer) throws IOException, Refused {
     this.run = run;
     this.printer = printer;
     this.words = WordBundle.load(run.plan().kitchen().language());
+    this.buying = BuyingTables.read();
     this.names = new ProductNames(run.plan().kitchen().language());
     this.paper = PaperSize.parse(run.plan().kitchen().paper().id());
     this.made =
@@ -84,16 +97,29 @@ final class KitSheets {
     GelPoints gelPoints = GelPointTable.read();
     for (Batch batch : run.batches()) {
       BatchView view = new BatchView(batch, names.of(batch.product()), words, names::ingredient);
+      List<PreparationStep> steps = steps(batch.product());
+      IdentityHashMap<PreparationStep, String> ready = new IdentityHashMap<>();
       if (dated) {
-        view.dated(times(batch));
+        SectionTimes times = times(batch);
+        view.dated(times);
+        ClockTime clock = new ClockTime(batch.kitchen().clock(), words);
+        times
+            .ready()
+            .forEach(
+                (step, at) ->
+                    ready.put(
+                        steps.get(step),
+                        words.text(
+                            "time.until", Map.of("time", clock.of(at, batch.plan().date())))));
       }
       Checklist list =
           new Checklist(
               batch,
-              StepTables.read(batch.product(), words.language()),
+              steps,
               gelPoints,
               CannerFigures.of(run.loads().get(batch), batch.kitchen().units(), words),
-              words);
+              words,
+              step -> Optional.ofNullable(ready.get(step)));
       views.add(view.with(list.sections()));
     }
     pdf("checklist.pdf", ChecklistSheet.of(views, paper, words, made, large));
@@ -121,7 +147,7 @@ final class KitSheets {
           JarLabel.of(
               run.record(batch), names.of(batch.product()), kitchen.units(), kitchen.link(), words);
       first.upTo(batch.jars()).stream()
-          .filter(l -> pantry.jar(l.jar()).filter(KitSheets::isForShelf).isPresent())
+          .filter(l -> pantry.jar(l.jar()).filter(j -> Advice.isLabelled(j, then())).isPresent())
           .forEach(labels::add);
     }
     if (labels.isEmpty()) {
@@ -132,13 +158,6 @@ final class KitSheets {
     pdf(
         "labels.pdf",
         LabelsSheet.of(labels, stock, registration, LabelsSheet.Use.USUAL, words, made));
-  }
-
-  private static boolean isForShelf(Jar jar) {
-    boolean stands = jar.standing() instanceof Standing.OnShelf && jar.doubt().isEmpty();
-    return stands
-        || jar.standing() instanceof Standing.Planned
-        || jar.standing() instanceof Standing.Cooling;
   }
 
   /**
@@ -157,12 +176,30 @@ final class KitSheets {
                         || (own.contains(j.id().lot())
                             && j.standing() instanceof Standing.Planned));
     ShelfSheet shelf = new ShelfSheet(words, names::of);
-    OffsetDateTime then = made.atStartOfDay().atOffset(ZoneOffset.UTC);
-    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), then, paper));
+    pdf("shelf.pdf", shelf.of(jars, run.plan().kitchen().household(), then(), paper));
   }
 
-  void day() throws IOException {
-    DaySheet day = new DaySheet(words, names::of, names::ingredient);
+  /** As of the day of packing, so that the same plan gives the same sheets on any day. */
+  private OffsetDateTime then() {
+    return made.atStartOfDay().atOffset(ZoneOffset.UTC);
+  }
+
+  /** In the language of the print-outs. */
+  private List<PreparationStep> steps(Product product) throws IOException, Refused {
+    List<PreparationStep> read = steps.get(product);
+    if (read == null) {
+      read = StepTables.read(product, words.language());
+      steps.put(product, read);
+    }
+    return read;
+  }
+
+  void day() throws IOException, Refused {
+    for (Batch batch : run.batches()) {
+      steps(batch.product());
+    }
+    DaySheet day =
+        new DaySheet(names::of, names::ingredient, buying, new StepTexts(words, steps::get));
     pdf("day.pdf", day.of(run.days(), paper, made));
   }
 
@@ -192,7 +229,9 @@ final class KitSheets {
   void json() throws IOException {
     List<KitJson.Entry> entries =
         run.batches().stream().map(b -> new KitJson.Entry(b, run.record(b))).toList();
-    files.put("kit.json", KitJson.of(run.plan(), entries, run.days(), List.copyOf(files.keySet())));
+    files.put(
+        "kit.json",
+        KitJson.of(run.plan(), entries, run.days(), buying, List.copyOf(files.keySet())));
   }
 
   private void pdf(String file, Sheet sheet) throws IOException {

@@ -49,7 +49,7 @@ final class LabelsCommand implements Command {
         .addOption(CommonOptions.withValue(null, START, "N", "first free label of a used sheet"))
         .addOption(CommonOptions.withValue(null, COPIES, "N", "of each label"))
         .addOption(CommonOptions.withValue(null, STOCK, "NAME", "not the kitchen's; see stock"))
-        .addOption(CommonOptions.flag(SEALED, "only jars that have come out, none still planned"))
+        .addOption(CommonOptions.flag(SEALED, "only jars whose seals have been told"))
         .addOption(CommonOptions.flag(CUT, "thin frames to cut along, for plain paper"))
         .addOption(SheetOptions.language())
         .addOption(CommonOptions.withValue(null, TEMPLATES, "DIR", "your own templates first"))
@@ -73,7 +73,7 @@ final class LabelsCommand implements Command {
     List<JarLabel> labels = new ArrayList<>();
     List<JarId> without = new ArrayList<>();
     for (Jar jar : jars) {
-      boolean wanted = !call.has(SEALED) || !(jar.standing() instanceof Standing.Planned);
+      boolean wanted = !call.has(SEALED) || !jar.isOpen();
       Optional<JarLabel> label = wanted ? choice.of(jar) : Optional.empty();
       label.ifPresentOrElse(labels::add, () -> without.add(jar.id()));
     }
@@ -96,9 +96,20 @@ final class LabelsCommand implements Command {
         LabelsSheet.of(labels, stock, options.registration(), use, words, made),
         call.path(TEMPLATES));
     call.tell(told(file, stock, labels, use));
+    List<JarId> cooling =
+        jars.stream().filter(j -> cools(j) && !without.contains(j.id())).map(Jar::id).toList();
+    if (!cooling.isEmpty()) {
+      call.tell(
+          NamedJars.shown(cooling)
+              + " still cooling: put their labels on when their seals are tested");
+    }
     if (!without.isEmpty()) {
       call.tell("no label for " + NamedJars.shown(without));
     }
+  }
+
+  private static boolean cools(Jar jar) {
+    return jar.standing() instanceof Standing.Cooling;
   }
 
   private static String told(

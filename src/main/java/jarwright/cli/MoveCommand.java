@@ -151,16 +151,24 @@ final class MoveCommand implements Command {
     String remedy =
         switch (standing.kind()) {
           case PLANNED, COOLING -> "jarwright seal " + jar.id().lot() + " first";
-          case TO_THROW_AWAY -> "never taste it; jarwright toss " + jar.id() + " --why TEXT";
+          case TO_THROW_AWAY ->
+              "Do not open or taste it. Throw it away, then: jarwright toss "
+                  + jar.id()
+                  + " --why TEXT";
           case TO_RECAN -> "--to freezer, --to refrigerator, or --recanned-as LOT";
           case IN_REFRIGERATOR -> "it stays there, or --to freezer";
-          default -> "read its label again";
+          default ->
+              jar.doubt().isPresent()
+                  ? "Look it over first. See: jarwright trace " + jar.id().lot()
+                  : "Wrong jar? Check the number on the label. Still have it? jarwright trace "
+                      + jar.id()
+                      + " shows the event to undo";
         };
     problems.add(
         Place.wholeFile(jar.id().toString()),
         JarText.food(jar.facts())
             + ": "
-            + text.place(jar)
+            + text.standing(jar)
             + (moving ? ", so it cannot go to a shelf" : "")
             + (why.isEmpty() ? "" : ". " + why),
         remedy);

@@ -36,12 +36,14 @@ import java.util.Optional;
  * @param lots the names that its batches carry
  * @param loads the canner loads of each batch, in the plan's order
  * @param days the plan's days by the clock, earliest first
+ * @param steps of its products, in the language of the terminal
  */
 record PlanRun(
     Plan plan,
     Map<BatchPlan, LotCode> lots,
     Map<Batch, List<CannerLoad>> loads,
-    List<DayPlan> days) {
+    List<DayPlan> days,
+    Map<Product, List<PreparationStep>> steps) {
   static final String KITCHEN = "kitchen";
 
   /** The names that a plan's batches are to carry. */
@@ -81,7 +83,7 @@ record PlanRun(
         new DayPlanner(book.with(read.map(p -> p.kitchen().times()).orElse(List.of())), steps::get);
     List<DayPlan> days = planner.plan(batches, call.surroundings().clock().getZone(), problems);
     problems.refuse();
-    return new PlanRun(read.orElseThrow(), lots, loads(batches, days), days);
+    return new PlanRun(read.orElseThrow(), lots, loads(batches, days), days, steps);
   }
 
   private static Map<Batch, List<CannerLoad>> loads(List<Batch> batches, List<DayPlan> days) {

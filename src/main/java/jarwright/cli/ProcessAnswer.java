@@ -4,7 +4,6 @@ import jarwright.ask.Meaning;
 import jarwright.ask.Said;
 import jarwright.ask.TableQuestion;
 import jarwright.page.Wording;
-import jarwright.process.AltitudeBand;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.TableRow;
@@ -47,17 +46,18 @@ record ProcessAnswer(
                   .text(own, question.served(book, product)));
     }
     if (altitude.isPresent()) {
-      altitude(altitude.get());
+      altitude(found, altitude.get());
     }
   }
 
-  private void altitude(Altitude altitude) {
-    Style both = Style.english(Units.BOTH);
-    say("process.own-altitude", Map.of("altitude", altitude.text(both)));
-    if (altitude.compareTo(AltitudeBand.DISPUTED_ABOVE) > 0) {
-      String limit = AltitudeBand.DISPUTED_ABOVE.text(Style.english(Units.US));
-      say("process.disputed", Map.of("altitude", limit));
-    }
+  private void altitude(TableQuestion.Finding.Rows found, Altitude altitude) {
+    String both = altitude.text(Style.english(Units.BOTH));
+    say("process.own-altitude", Map.of("altitude", both));
+    found.rows().stream()
+        .map(TableRow::method)
+        .distinct()
+        .flatMap(method -> HighText.of(method, altitude).stream())
+        .forEach(call.out()::println);
   }
 
   void after(Meaning.Known known, ProcessRefusal refusal) {

@@ -2,6 +2,7 @@ package jarwright.cli;
 
 import jarwright.batch.Batch;
 import jarwright.batch.BatchRecord;
+import jarwright.files.FoodTables;
 import jarwright.files.HouseholdFolder;
 import jarwright.files.LedgerFile;
 import jarwright.lot.LotCode;
@@ -35,7 +36,7 @@ final class Register {
     this.ledger = LedgerFile.in(call.pantry());
     this.now = OffsetDateTime.now(call.surroundings().clock());
     this.events = new ArrayList<>(ledger.read().events());
-    this.pantry = Pantry.of(events);
+    this.pantry = Pantry.of(events, FoodTables::own);
   }
 
   /** The lots that a plan's batches have or will have. */
@@ -57,7 +58,7 @@ final class Register {
     for (Entry entry : entries(runs, pantry)) {
       after.add(new LedgerEvent(after.size() + 1L, entry));
     }
-    return Pantry.of(after);
+    return Pantry.of(after, FoodTables::own);
   }
 
   /**

@@ -126,7 +126,7 @@ final class ScanText {
     Standing standing = jar.standingAt(now);
     return standing.isHere() || standing instanceof Standing.Planned
         ? Optional.empty()
-        : Optional.of("the ledger has it " + jars.place(jar) + ", and yet here it is");
+        : Optional.of("it is recorded as " + jars.place(jar) + ", and yet here it is");
   }
 
   /** What no lot of the ledger holds still says what its code says. */
@@ -150,7 +150,8 @@ final class ScanText {
     code.useBy()
         .filter(d -> d.isBefore(now.toLocalDate()))
         .ifPresent(d -> out.append("  ! that date has passed\n"));
-    out.append("  Nobody here can vouch for how it was processed.\n");
+    out.append(
+        "  Ask the people who made it how it was canned. If you cannot find out, do not eat it.\n");
   }
 
   private static String shown(String text) {

@@ -1,9 +1,14 @@
 package jarwright.cli;
 
 import jarwright.lot.LotCode;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Entry;
 import jarwright.pantry.Finding;
+import jarwright.pantry.Grade;
+import jarwright.pantry.Jar;
 import jarwright.pantry.JarNumbers;
+import jarwright.pantry.JarStep;
+import jarwright.pantry.JarWord;
 import jarwright.pantry.Judged;
 import jarwright.pantry.LoadRun;
 import jarwright.pantry.LotFacts;
@@ -12,13 +17,16 @@ import jarwright.pantry.Outcome;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Required;
 import jarwright.pantry.Sealed;
+import jarwright.pantry.VerdictRules;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,65 +34,82 @@ import java.util.Set;
 /** How loads compare with the tested process, and each jar's verdict, as lines of text. */
 final class SealText {
   private static final String DEEPER = "      ";
+  private static final Set<JarWord> KEPT_FROM_EATING =
+      EnumSet.of(JarWord.THROW_AWAY, JarWord.DO_NOT_EAT_YET);
 
-  private final Pantry pantry;
+  private final Pantry before;
+  private final Pantry after;
+  private final OffsetDateTime now;
   private final Style style;
   private final VerdictText verdicts;
+  private final JarText text;
   private final StringBuilder out = new StringBuilder();
 
+  /** The loads of one lot, and what is recorded of each. */
+  private record Part(LotCode lot, int load) {}
+
   /**
-   * @param pantry as it was before
+   * @param before the stock as it is
+   * @param after as it will be with what was told
    */
-  SealText(Pantry pantry, Units units) {
-    this.pantry = pantry;
+  SealText(Pantry before, Pantry after, VerdictRules rules, Units units, OffsetDateTime now) {
+    this.before = before;
+    this.after = after;
+    this.now = now;
     this.style = Style.english(units);
     this.verdicts = new VerdictText(units);
+    this.text = new JarText(verdicts, rules, now);
   }
 
   /** The lines, each ended. */
   String of(Sealed sealed) {
-    String header = "";
-    Map<Judged, JarNumbers> alike = new LinkedHashMap<>();
-    for (int i = 0; i < sealed.entries().size(); i++) {
-      Entry entry = sealed.entries().get(i);
+    Map<Part, List<Entry>> parts = new LinkedHashMap<>();
+    for (Entry entry : sealed.entries()) {
       LotCode lot = entry.lot().orElseThrow();
-      LotFacts facts = pantry.lot(lot).orElseThrow().facts();
       if (entry.what() instanceof LoadRun run) {
-        load(lot + ", load " + run.load() + ", jars " + entry.jars(), run, facts);
-        header = header(entry, run.load());
+        parts.computeIfAbsent(new Part(lot, run.load()), p -> new ArrayList<>()).add(entry);
       } else if (entry.what() instanceof Outcome outcome) {
-        if (!header.equals(header(entry, outcome.load()))) {
-          header = header(entry, outcome.load());
-          line(header + ", whose process was recorded before");
-        }
-        Judged judged = sealed.verdicts().get(lot.jar(entry.jars().stream().min().orElseThrow()));
-        alike.merge(judged, entry.jars(), JarNumbers::plus);
-        boolean last =
-            i + 1 == sealed.entries().size()
-                || !(sealed.entries().get(i + 1).what() instanceof Outcome next)
-                || next.load() != outcome.load()
-                || !sealed.entries().get(i + 1).lot().equals(entry.lot());
-        if (last) {
-          alike.forEach((verdict, jars) -> jars(jars, verdict, facts));
-          alike.clear();
-        }
-      } else {
+        parts.computeIfAbsent(new Part(lot, outcome.load()), p -> new ArrayList<>()).add(entry);
+      } else if (entry.what() instanceof JarStep) {
         line(lot + "/" + entry.jars() + "  never filled");
       }
     }
+    parts.forEach((part, entries) -> part(part, entries, sealed));
     return out.toString();
   }
 
-  private static String header(Entry entry, int load) {
-    return entry.lot().orElseThrow() + ", load " + load;
+  private void part(Part part, List<Entry> entries, Sealed sealed) {
+    LotFacts facts = before.lot(part.lot()).orElseThrow().facts();
+    Entry first = entries.get(0);
+    if (first.what() instanceof LoadRun run) {
+      line(part.lot() + ", load " + part.load() + ", jars " + first.jars());
+      load(run, facts);
+    } else {
+      line(part.lot() + ", load " + part.load() + ", whose process was recorded before");
+    }
+    Map<Judged, JarNumbers> alike = new LinkedHashMap<>();
+    for (Entry entry : entries) {
+      if (entry.what() instanceof Outcome) {
+        entry.jars().stream()
+            .forEach(
+                n ->
+                    alike.merge(
+                        sealed.verdicts().get(part.lot().jar(n)),
+                        JarNumbers.of(n),
+                        JarNumbers::plus));
+      }
+    }
+    alike.forEach((judged, jars) -> jars(part.lot(), jars, judged, facts));
+    if (first.what() instanceof LoadRun run) {
+      cooling(part.lot(), sealed.cooling(first), run);
+    }
   }
 
   private void line(String text) {
     out.append(text).append('\n');
   }
 
-  private void load(String heading, LoadRun run, LotFacts facts) {
-    line(heading);
+  private void load(LoadRun run, LotFacts facts) {
     line("  " + facts.name() + ", " + facts.pack() + " pack, " + facts.jar());
     Required required = run.required();
     Observed seen = run.seen();
@@ -102,7 +127,13 @@ final class SealText {
   private String asked(Required required) {
     String held =
         required.pressure().map(p -> " at no less than " + p.text(style)).orElse(" at a full boil");
-    return required.minutes() + " min" + held + (required.acid() ? ", acid in every jar" : "");
+    String acid =
+        switch (required.acid()) {
+          case NONE -> "";
+          case EACH_JAR -> ", acid in every jar";
+          case IN_RECIPE -> ", the recipe's acid in full";
+        };
+    return required.minutes() + " min" + held + acid;
   }
 
   private String clock(Observed seen) {
@@ -110,7 +141,7 @@ final class SealText {
     parts.add(time(seen.fullRunFrom()) + " to " + time(seen.end()));
     seen.fullRun().ifPresent(d -> parts.add(minutes(d)));
     if (seen.restarts() > 0) {
-      parts.add("begun again " + seen.restarts() + (seen.restarts() == 1 ? " time" : " times"));
+      parts.add("started over " + seen.restarts() + (seen.restarts() == 1 ? " time" : " times"));
     }
     seen.lowest().ifPresent(p -> parts.add("lowest " + p.text(style)));
     return String.join(", ", parts);
@@ -126,18 +157,50 @@ final class SealText {
   }
 
   private static String shortBy(Finding finding, Required required, Observed seen) {
+    Duration asked = Duration.ofMinutes(required.minutes());
     return finding == Finding.MINUTES_SHORT
-        ? " It lacks "
-            + minutes(Duration.ofMinutes(required.minutes()).minus(seen.fullRun().orElseThrow()))
-            + "."
+        ? " It was " + minutes(asked.minus(seen.fullRun().orElseThrow())) + " short."
         : "";
   }
 
-  private void jars(JarNumbers jars, Judged judged, LotFacts facts) {
-    List<String> deed = verdicts.deed(judged.verdict(), facts.shelf(), facts.useBy());
-    String name = "  jar" + (jars.size() == 1 ? " " : "s ") + jars + ": ";
-    out.append(Indented.of(name, DEEPER, deed.get(0)));
+  private static String name(JarNumbers jars) {
+    return "  jar" + (jars.size() == 1 ? " " : "s ") + jars + ": ";
+  }
+
+  private void jars(LotCode lot, JarNumbers jars, Judged judged, LotFacts facts) {
+    Optional<Jar> other = jars.stream().boxed().findFirst().flatMap(n -> after.jar(lot.jar(n)));
+    boolean told = judged.verdict().grade() == Grade.THROW_AWAY;
+    List<String> deed =
+        other
+            .filter(j -> !told && KEPT_FROM_EATING.contains(Advice.word(j, now)))
+            .map(this::other)
+            .orElseGet(() -> verdicts.deed(judged.verdict(), facts.shelf(), facts.useBy()));
+    out.append(Indented.of(name(jars), DEEPER, deed.get(0)));
     deed.stream().skip(1).forEach(d -> out.append(Indented.of(DEEPER, DEEPER, d)));
     verdicts.because(judged).forEach(b -> out.append(Indented.of(DEEPER, DEEPER + "  ", b)));
+  }
+
+  /** What another jar of the lot does to one that came out well. */
+  private List<String> other(Jar jar) {
+    List<String> lines = new ArrayList<>(List.of(text.says(jar).toUpperCase(Locale.ROOT)));
+    lines.addAll(text.reasons(jar));
+    lines.add("jarwright trace " + jar.id().lot() + " says what to do.");
+    return lines;
+  }
+
+  private void cooling(LotCode lot, JarNumbers jars, LoadRun run) {
+    if (jars.isEmpty()) {
+      return;
+    }
+    OffsetDateTime from = run.lookFrom().orElseThrow();
+    boolean cooled = !now.isBefore(from);
+    String what =
+        cooled
+            ? "COOLED. Test the seals now, and record them: jarwright seal " + lot
+            : "COOLING. Leave them and their bands alone. Test the seals from "
+                + VerdictText.minute(from)
+                + " on; then: jarwright seal "
+                + lot;
+    out.append(Indented.of(name(jars), DEEPER, what));
   }
 }

@@ -2,6 +2,7 @@ package jarwright.cli;
 
 import jarwright.files.ShelfListing;
 import jarwright.page.Sheet;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
@@ -9,11 +10,11 @@ import jarwright.pantry.Remark;
 import jarwright.pantry.Spot;
 import jarwright.pantry.Standing;
 import jarwright.pantry.StockLine;
-import jarwright.pantry.Urgency;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Refused;
+import jarwright.quantity.Units;
 import jarwright.shelf.ShelfSheet;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -126,7 +127,7 @@ final class ShelfCommand implements Command {
     }
     List<StockLine> lines =
         StockLine.of(jars.stream(), books.now()).stream()
-            .filter(l -> !call.has(DUE) || l.urgency().compareTo(Urgency.KEEPS) < 0)
+            .filter(l -> !call.has(DUE) || l.word().isDue())
             .toList();
     if (call.has(OUT)) {
       print(call, books, jars.stream().filter(j -> !call.has(DUE) || isDue(j, books)));
@@ -147,7 +148,7 @@ final class ShelfCommand implements Command {
   }
 
   private static boolean isDue(Jar jar, Books books) {
-    return Urgency.of(jar, books.now()).compareTo(Urgency.KEEPS) < 0;
+    return Advice.word(jar, books.now()).isDue();
   }
 
   private static boolean isAt(Jar jar, String place) {
@@ -163,11 +164,10 @@ final class ShelfCommand implements Command {
   }
 
   private static void text(Call call, Books books, Pantry pantry, List<StockLine> lines) {
-    ShelfText text = new ShelfText(lines);
+    ShelfText text = new ShelfText(new VerdictText(Units.BOTH).wording(), lines);
     List<String> parts = new ArrayList<>();
     if (lines.isEmpty()) {
-      parts.add(
-          call.has(DUE) ? "Nothing is due this month or next.\n" : "No jar is in the house.\n");
+      parts.add(call.has(DUE) ? "Nothing is due this month or next.\n" : "You have no jars yet.\n");
     }
     parts.add(text.due());
     if (!call.has(DUE)) {
@@ -196,7 +196,10 @@ final class ShelfCommand implements Command {
             .toList();
     return lots.isEmpty()
         ? ""
-        : Indented.of("", "  ", "Not sealed yet (jarwright seal LOT): " + String.join(", ", lots));
+        : Indented.of(
+            "",
+            "  ",
+            "Results not recorded yet: " + String.join(", ", lots) + ". Run: jarwright seal LOT");
   }
 
   private static void print(Call call, Books books, Stream<Jar> jars)

@@ -1,39 +1,41 @@
 package jarwright.cli;
 
+import jarwright.page.Wording;
+import jarwright.pantry.JarWord;
 import jarwright.pantry.LotFacts;
+import jarwright.pantry.Origin;
 import jarwright.pantry.Spot;
 import jarwright.pantry.StockLine;
-import jarwright.pantry.Urgency;
+import jarwright.record.Headlines;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** What is on the shelves, for a terminal: what calls for something first, then place by place. */
 final class ShelfText {
   private static final int FOOD_WIDTH = 40;
-  private static final Set<Urgency> KEEPS = EnumSet.of(Urgency.KEEPS, Urgency.FREEZER);
 
+  private final Wording words;
   private final List<StockLine> lines;
 
   /**
    * @param lines first to use first
    */
-  ShelfText(List<StockLine> lines) {
+  ShelfText(Wording words, List<StockLine> lines) {
+    this.words = words;
     this.lines = lines;
   }
 
-  /** The jars that call for something, each urgency under its heading; empty where none does. */
+  /** The jars that call for something, each word under its heading; empty where none does. */
   String due() {
     StringBuilder out = new StringBuilder();
-    for (Urgency urgency : Urgency.values()) {
-      List<StockLine> own = lines.stream().filter(l -> l.urgency() == urgency).toList();
-      if (!own.isEmpty() && !KEEPS.contains(urgency)) {
-        out.append(heading(title(urgency), own));
+    for (JarWord word : JarWord.values()) {
+      List<StockLine> own = lines.stream().filter(l -> l.word() == word).toList();
+      if (!own.isEmpty() && word.isDue()) {
+        out.append(heading(upper(word) + what(word), own));
         own.forEach(l -> out.append(line(l, true)));
       }
     }
@@ -66,19 +68,24 @@ final class ShelfText {
     return jars == 1 ? "1 jar" : jars + " jars";
   }
 
-  private static String title(Urgency urgency) {
-    return switch (urgency) {
-      case THROW_AWAY -> "THROW AWAY, never taste: jarwright toss JAR --why TEXT";
-      case RECAN -> "CAN AGAIN OR FREEZE, in time";
-      case COOLING -> "COOLING: test the seals from the hour shown, then jarwright seal LOT";
-      case LOOK_AT -> "LOOK BEFORE EATING: another jar of the lot was spoiled";
-      case UNVOUCHED -> "PROCESS NOT KNOWN: in any doubt throw it away, untasted";
-      case REFRIGERATOR -> "REFRIGERATOR, eat in time";
-      case OVERDUE -> "PAST THE USE-BY DATE: look well, use now";
-      case USE_FIRST -> "USE FIRST";
-      case DUE_SOON -> "DUE THIS MONTH OR NEXT";
-      case KEEPS -> "KEEPS";
-      case FREEZER -> "FREEZER";
+  private String upper(JarWord word) {
+    String says = Headlines.plain(word, words).toUpperCase(Locale.ROOT);
+    return says.endsWith(".") ? says.substring(0, says.length() - 1) : says;
+  }
+
+  /** What to do about jars that show that; empty where the word says it all. */
+  private static String what(JarWord word) {
+    return switch (word) {
+      case THROW_AWAY -> ": unopened, then jarwright toss JAR --why TEXT";
+      case DO_NOT_EAT_YET -> ". See: jarwright trace LOT";
+      case RECAN -> ", by the time shown";
+      case COOLING -> ": test the seals from the hour shown, then jarwright seal LOT";
+      case TEST_SEAL -> ": then jarwright seal LOT";
+      case UNVOUCHED -> ". See: jarwright trace LOT";
+      case REFRIGERATOR -> ": eat by the date shown";
+      case OVERDUE, UNDATED -> ": check the seal and the food. When in doubt, throw it out";
+      case DUE_SOON -> ": due this month or next";
+      default -> "";
     };
   }
 
@@ -88,11 +95,14 @@ final class ShelfText {
         : spot.name().substring(0, 1).toUpperCase(Locale.ROOT) + spot.name().substring(1);
   }
 
-  private static String line(StockLine line, boolean withPlace) {
+  private String line(StockLine line, boolean withPlace) {
     LotFacts facts = line.facts();
     String place = withPlace && line.spot().isShelf() ? "  " + title(line.spot()) : "";
     String food = JarText.food(facts);
-    String process = facts.madeHere() ? "" : "  process not known";
+    String process =
+        line.origin() instanceof Origin.ByWord by
+            ? "  " + words.text("says.by-word.short", Map.of("who", by.vouched().who()))
+            : "";
     return String.format(
             Locale.ROOT,
             "  %4d  %s  %s  %s%s%s%s",
@@ -101,7 +111,7 @@ final class ShelfText {
             deadline(line),
             line.lot() + "/" + line.jars(),
             place,
-            withPlace ? "" : remark(line.urgency()),
+            withPlace ? "" : remark(line.word()),
             process)
         + "\n";
   }
@@ -113,6 +123,9 @@ final class ShelfText {
   }
 
   private static String deadline(StockLine line) {
+    if (line.word() == JarWord.THROW_AWAY) {
+      return "                  ";
+    }
     Optional<String> day = line.deadline().map(Object::toString);
     return switch (line.spot().kind()) {
       case IN_FREEZER -> "frozen            ";
@@ -124,14 +137,10 @@ final class ShelfText {
     };
   }
 
-  private static String remark(Urgency urgency) {
-    return switch (urgency) {
-      case THROW_AWAY -> "  THROW AWAY";
-      case LOOK_AT -> "  LOOK BEFORE EATING";
-      case OVERDUE -> "  overdue";
-      case USE_FIRST -> "  use first";
-      case DUE_SOON -> "  due soon";
-      default -> "";
+  private String remark(JarWord word) {
+    return switch (word) {
+      case REFRIGERATOR, FREEZER, KEEPS -> "";
+      default -> "  " + upper(word);
     };
   }
 }

@@ -1,5 +1,6 @@
 package jarwright.cli;
 
+import jarwright.files.FoodTables;
 import jarwright.files.YearListing;
 import jarwright.pantry.YearBook;
 import jarwright.plan.Kitchen;
@@ -16,7 +17,7 @@ final class ShelfYear {
     int year = year(call, books);
     YearBook book;
     try {
-      book = YearBook.of(books.events(), year, books.now());
+      book = YearBook.of(books.events(), year, books.now(), FoodTables::own);
     } catch (IllegalArgumentException e) {
       throw new Usage("--year " + year + ": " + e.getMessage());
     }

@@ -9,21 +9,31 @@ import java.util.List;
 final class SpoiledText {
   private SpoiledText() {}
 
-  /** How the jars that are left are looked at. */
+  /** How jars are looked over that a look can clear. */
   static String siblings() {
-    return "THE OTHERS OF THE LOT are in doubt from now on. Look at each without opening or"
-        + " tasting: is the lid's middle still drawn in and tight; no dried streaks down"
-        + " from the rim, no rising bubbles, no odd colour, no leak or bulge? On opening: no"
-        + " spurting, no odd smell, no mould on the food or under the lid? (AIB 539 (2015)"
-        + " Guide 1, identifying and handling spoiled canned food.) When in doubt, throw it"
-        + " out (CDC, Home-Canned Foods).";
+    return "THE OTHER JARS OF THE LOT: do not eat them yet. First read the record: jarwright trace"
+        + " LOT. If any step fell short or is not known, throw them all away. Else look over"
+        + " each one. BEFORE opening, throw it away if you see ANY of these: lid not pulled"
+        + " down tight or bulging; leaks or dried streaks below the rim; rising bubbles;"
+        + " mold; odd color or cloudy liquid. WHEN opening, throw it away if it spurts,"
+        + " smells odd or has mold. Never taste to find out. (AIB 539 (2015) Guide 1,"
+        + " identifying and handling spoiled canned food.) When in doubt, throw it out (CDC,"
+        + " Home-Canned Foods).";
+  }
+
+  /** That no look clears the others. */
+  static String condemned() {
+    return "THE OTHER JARS OF THE LOT: do not eat. Throw away, without opening them. No look, smell"
+        + " or taste can clear them: the toxin of botulism does not show (CDC, Home-Canned"
+        + " Foods; to condemn the whole lot for it: common practice, no source).";
   }
 
   /** For jars of the lot that were taken before. */
   static String eaten() {
-    return "TAKEN BEFORE: whoever ate of these and has double or blurred vision, drooping eyelids,"
-        + " slurred speech, trouble swallowing or breathing, or weak muscles goes to an emergency"
-        + " room at once (CDC, Symptoms of Botulism).";
+    return "DID ANYONE EAT FROM THESE JARS? Double or blurred vision, drooping eyelids, slurred"
+        + " speech, trouble swallowing or breathing, weak muscles: go to an emergency room"
+        + " at once or call your emergency number (CDC, Symptoms of Botulism). If any of it"
+        + " is left anywhere, or was given away: do not eat.";
   }
 
   /** Where the cause may lie, and which other jars share it. */

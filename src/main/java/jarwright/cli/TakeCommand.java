@@ -2,17 +2,18 @@ package jarwright.cli;
 
 import jarwright.files.VerdictTable;
 import jarwright.lot.JarId;
+import jarwright.pantry.Checked;
 import jarwright.pantry.Entry;
 import jarwright.pantry.Jar;
 import jarwright.pantry.JarStep;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
 import jarwright.pantry.Standing;
-import jarwright.pantry.Urgency;
 import jarwright.pantry.UseOrder;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Problem;
+import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import jarwright.quantity.Units;
 import java.io.IOException;
@@ -26,7 +27,6 @@ import org.apache.commons.cli.Options;
 /** Jars taken from the shelf to be eaten: those named, or the one of a product to use first. */
 final class TakeCommand implements Command {
   private static final String NOTE = "note";
-  private static final String LOOKED = "looked-at";
 
   @Override
   public String name() {
@@ -47,9 +47,7 @@ final class TakeCommand implements Command {
   public Options options() {
     return new Options()
         .addOption(CommonOptions.withValue(null, NOTE, "TEXT", "for whom or for what"))
-        .addOption(
-            CommonOptions.withValue(
-                null, LOOKED, "FOUND", "you looked at a jar in doubt and found it sound"))
+        .addOption(Looks.option())
         .addOption(Books.byOption());
   }
 
@@ -63,7 +61,8 @@ final class TakeCommand implements Command {
     Books books = Books.open(call);
     VerdictText words = new VerdictText(Units.BOTH);
     JarText text = new JarText(words, VerdictTable.read(), books.now());
-    Optional<String> looked = Optional.of(call.text(LOOKED)).filter(t -> !t.isEmpty());
+    Optional<Checked> looked =
+        Looks.of(call, Looks.LOOKED, words.wording()).map(seen -> new Checked(seen, ""));
     String note = call.text(NOTE);
     List<Jar> taken = new ArrayList<>();
     List<LedgerEvent> events =
@@ -73,9 +72,24 @@ final class TakeCommand implements Command {
               if (!named.words().isEmpty()) {
                 taken.add(first(pantry, named.words(), taken, books, text));
               }
-              refuse(new Unfit(text, books.now(), looked.isPresent()).of(taken));
-              return entries(taken, books, looked, note);
+              List<Entry> entries = new ArrayList<>();
+              if (looked.isPresent()) {
+                entries.addAll(looks(taken, looked.get(), books));
+                taken.replaceAll(j -> looked.get().after(j, books.now()));
+              }
+              // What was seen is kept even where, for that very reason, no jar is handed out.
+              if (looked.isEmpty() || looked.get().isClean()) {
+                refuse(new Unfit(text, books.now()).of(taken));
+                entries.addAll(
+                    Entry.forJars(books.now(), ids(taken), JarStep.taken(note), books.by()));
+              }
+              return entries;
             });
+    if (looked.isPresent() && !looked.get().isClean()) {
+      call.out().print(Indented.of("", "", words.spoiled()));
+      call.tell(Events.recorded(events));
+      refuse(new Unfit(text, books.now()).of(taken));
+    }
     for (Jar jar : taken) {
       call.out()
           .println(
@@ -85,36 +99,34 @@ final class TakeCommand implements Command {
                   + JarText.food(jar.facts())
                   + ", "
                   + text.place(jar)
-                  + keeps(jar, books));
+                  + keeps(jar, books)
+                  + text.vouched(jar.origin()));
     }
-    taken.stream()
-        .filter(j -> !j.facts().madeHere())
-        .forEach(
-            j ->
-                call.out()
-                    .println(
-                        j.id()
-                            + " came from an old list: nobody can vouch for how"
-                            + " it was processed."));
     call.out().println(words.caution());
     call.tell(Events.recorded(events));
   }
 
-  private static List<Entry> entries(
-      List<Jar> jars, Books books, Optional<String> looked, String note) {
-    List<Entry> entries = new ArrayList<>();
-    looked.ifPresent(
-        found ->
-            entries.addAll(
-                Entry.forJars(
-                    books.now(),
-                    jars.stream().filter(j -> j.doubt().isPresent()).map(Jar::id).toList(),
-                    JarStep.lookedAt(found),
-                    books.by())));
-    entries.addAll(
-        Entry.forJars(
-            books.now(), jars.stream().map(Jar::id).toList(), JarStep.taken(note), books.by()));
-    return entries;
+  /** One look at each jar; a clean one is noted of those that are in doubt alone. */
+  private static List<Entry> looks(List<Jar> jars, Checked look, Books books) throws Refused {
+    List<Jar> meant = jars.stream().filter(j -> !look.isClean() || j.doubt().isPresent()).toList();
+    Problems problems = new Problems();
+    for (Jar jar : meant) {
+      // What is condemned is told as such, not as a look that failed.
+      look.hindrance(jar, books.now())
+          .filter(h -> !jar.isCondemned())
+          .ifPresent(
+              h ->
+                  problems.add(
+                      Place.wholeFile(jar.id().toString()),
+                      "it " + h,
+                      "Check the number on the label."));
+    }
+    problems.refuse();
+    return meant.isEmpty() ? List.of() : Entry.forJars(books.now(), ids(meant), look, books.by());
+  }
+
+  private static List<JarId> ids(List<Jar> jars) {
+    return jars.stream().map(Jar::id).toList();
   }
 
   private static void refuse(List<Problem> problems) throws Refused {
@@ -124,17 +136,20 @@ final class TakeCommand implements Command {
   }
 
   private static String keeps(Jar jar, Books books) {
-    if (jar.standing() instanceof Standing.InRefrigerator) {
-      return "";
+    if (jar.standing() instanceof Standing.InRefrigerator cold) {
+      return ", eat by " + cold.eatBy();
     }
     return jar.facts()
         .useBy()
         .map(
             d ->
                 d.isBefore(books.now().toLocalDate())
-                    ? "; best before " + d + ", which is past: look at it well"
+                    ? "; use by "
+                        + d
+                        + ", a date that has passed. Check the seal and the food. When in doubt,"
+                        + " throw it out"
                     : "; use by " + d)
-        .orElse("; nobody knows how old it is");
+        .orElse("; date not known. Check the seal and the food. When in doubt, throw it out");
   }
 
   /** The jar of that name to use first. */
@@ -157,27 +172,7 @@ final class TakeCommand implements Command {
           "no jar in the house goes by that name",
           near(pantry, name));
     }
-    List<Problem> problems =
-        new ArrayList<>(new Unfit(text, books.now(), false).of(order.of(called.stream())));
-    List<JarId> unvouched =
-        called.stream()
-            .filter(j -> Urgency.of(j, books.now()) == Urgency.UNVOUCHED)
-            .map(Jar::id)
-            .toList();
-    if (!unvouched.isEmpty()) {
-      problems.add(unvouched(unvouched));
-    }
-    throw new Refused(problems);
-  }
-
-  private static Problem unvouched(List<JarId> jars) {
-    return new Problem(
-        Place.wholeFile(NamedJars.shown(jars)),
-        "from an old list: nobody can vouch for how it was processed, so none is handed out by"
-            + " name",
-        "in any doubt do not taste it: jarwright toss JAR --why TEXT; if you know how it was made,"
-            + " take it by its code: jarwright take "
-            + jars.get(0));
+    throw new Refused(new Unfit(text, books.now()).of(order.of(called.stream())));
   }
 
   private static String near(Pantry pantry, String name) {

@@ -1,13 +1,16 @@
 package jarwright.cli;
 
+import jarwright.files.FoodTables;
 import jarwright.files.JarListing;
 import jarwright.pantry.Jar;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
+import jarwright.pantry.Sign;
 import jarwright.pantry.Sought;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
 import jarwright.problem.Refused;
+import jarwright.quantity.Units;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -15,6 +18,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.cli.Options;
 
 /** Where jars are or went, and what is recorded of them; and what to do when one was spoiled. */
@@ -25,7 +29,8 @@ final class TraceCommand implements Command {
   private static final String SHELF = "shelf";
   private static final String FORMAT = "format";
   private static final String SPOILED = "spoiled";
-  private static final String LOOKED = "looked-at";
+  private static final String CAUSE = "cause";
+  private static final String LOOKED = Looks.LOOKED;
   private static final List<String> FORMATS = List.of("text", "csv", "json");
 
   @Override
@@ -52,13 +57,14 @@ final class TraceCommand implements Command {
         .addOption(CommonOptions.withValue(null, SHELF, "TEXT", "where they stand"))
         .addOption(
             CommonOptions.withValue(
-                null,
-                SPOILED,
-                "WHAT",
-                "record that this jar was spoiled; its lot is to be looked at"))
+                null, SPOILED, "WHAT", "this jar was spoiled: signs as leaks,mold, or in words"))
         .addOption(
             CommonOptions.withValue(
-                null, LOOKED, "FOUND", "record that jars in doubt were looked at and are sound"))
+                null, CAUSE, "TEXT", "with --spoiled: what was wrong with the whole lot"))
+        .addOption(Looks.option())
+        .addOption(VouchedLots.byOption())
+        .addOption(VouchedLots.sourceOption())
+        .addOption(VouchedLots.acidOption())
         .addOption(CommonOptions.withValue(null, FORMAT, "FORMAT", String.join(", ", FORMATS)))
         .addOption(Books.byOption())
         .addOption(CommonOptions.withValue(null, PlanRun.KITCHEN, "FILE", "the kitchen's file"));
@@ -75,14 +81,19 @@ final class TraceCommand implements Command {
     checkUse(call, named, sought);
     Books books = Books.open(call);
     if (call.has(SPOILED)) {
-      new SpoiledJars(call, books, named).record(call.value(SPOILED).orElse("").strip());
+      new SpoiledJars(call, books, named)
+          .record(SpoiledJars.told(call.text(SPOILED), call.text(CAUSE)));
       return;
     }
-    if (call.has(LOOKED)) {
-      new SpoiledJars(call, books, named).lookedAt(call.value(LOOKED).orElse("").strip());
+    Optional<Set<Sign>> looked = Looks.of(call, LOOKED, new VerdictText(Units.BOTH).wording());
+    if (looked.isPresent()) {
+      new SpoiledJars(call, books, named).lookedAt(looked.get());
+    }
+    if (call.has(VouchedLots.BY)) {
+      new VouchedLots(call, books).record(named);
     }
     List<LedgerEvent> events = books.events();
-    Pantry pantry = Pantry.of(events);
+    Pantry pantry = Pantry.of(events, FoodTables::own);
     List<Jar> jars = jars(pantry, named, sought);
     switch (format) {
       case "csv" -> call.out().print(JarListing.csv(jars, books.now()));
@@ -125,14 +136,17 @@ final class TraceCommand implements Command {
           "trace needs a lot or a jar, as in: jarwright trace 260824A-T; or one or more of --from,"
               + " --lids, --day and --shelf");
     }
-    boolean writes = call.has(SPOILED) || call.has(LOOKED);
-    if (writes
-        && (named.isEmpty() || call.has(FORMAT) || (call.has(SPOILED) && call.has(LOOKED)))) {
+    List<String> writing = Stream.of(SPOILED, LOOKED, VouchedLots.BY).filter(call::has).toList();
+    if (!writing.isEmpty() && (named.isEmpty() || call.has(FORMAT) || writing.size() > 1)) {
       throw new Usage(
-          "--spoiled and --looked-at record something of jars named by their codes, one of the two"
-              + " at a time");
+          "--spoiled, --looked-at and --vouched-by record something of jars named by their codes,"
+              + " one of them at a time");
     }
-    for (String option : List.of(SPOILED, LOOKED, FROM, LIDS, SHELF)) {
+    if (call.has(CAUSE) && !call.has(SPOILED)) {
+      throw new Usage("--cause goes with --spoiled");
+    }
+    VouchedLots.of(call);
+    for (String option : List.of(SPOILED, CAUSE, LOOKED, FROM, LIDS, SHELF)) {
       if (call.value(option).filter(String::isBlank).isPresent()) {
         throw new Usage("--" + option + " needs words, not an empty text");
       }

@@ -3,18 +3,21 @@ package jarwright.cli;
 import jarwright.batch.BatchRecord;
 import jarwright.files.VerdictTable;
 import jarwright.lot.LotCode;
+import jarwright.pantry.Doubt;
 import jarwright.pantry.Jar;
 import jarwright.pantry.JarNumbers;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Lot;
 import jarwright.pantry.LotFacts;
 import jarwright.pantry.Pantry;
+import jarwright.pantry.Spoiled;
 import jarwright.pantry.Standing;
 import jarwright.pantry.Undone;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Refused;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
+import jarwright.record.Reasons;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -66,7 +69,7 @@ final class TraceText {
     out.append(lot.code()).append("  ").append(JarText.food(facts));
     out.append(facts.pack().isEmpty() ? "" : ", " + facts.pack() + " pack").append('\n');
     List<String> about = new ArrayList<>();
-    about.add(facts.packed().map(d -> "packed " + d).orElse("nobody knows when packed"));
+    about.add(facts.packed().map(d -> "packed " + d).orElse("day of packing not known"));
     facts.useBy().ifPresent(d -> about.add("use by " + d));
     add(about, "from", facts.from());
     add(about, "lids", facts.lids());
@@ -92,7 +95,10 @@ final class TraceText {
   /** As it was planned; nothing is claimed for jars from an old list. */
   private String process(Lot lot) throws IOException, Refused {
     if (!lot.facts().madeHere()) {
-      return "process not known. " + words.unvouched();
+      return words.wording().text("says.process.not-known") + said(lot.background().known());
+    }
+    if (lot.cancelled().isPresent()) {
+      return "cancelled" + said(lot.cancelled().get().why()) + ": it was never made";
     }
     Optional<BatchRecord> record = books.house().record(lot.code());
     if (record.isEmpty()) {
@@ -115,12 +121,15 @@ final class TraceText {
         + ".yaml";
   }
 
+  private static String said(String more) {
+    return more.isEmpty() ? "" : " (" + more + ")";
+  }
+
   private Map<String, List<Integer>> groups(List<Jar> jars) {
     Map<String, List<Integer>> groups = new LinkedHashMap<>();
     for (Jar jar : jars) {
-      String reasons =
-          jar.standingAt(books.now()).isHere() ? String.join(" ", text.reasons(jar)) : "";
-      String place = text.place(jar) + (reasons.isEmpty() ? "" : ". " + reasons);
+      String reasons = String.join(" ", text.reasons(jar));
+      String place = text.standing(jar) + (reasons.isEmpty() ? "" : ". " + reasons);
       groups.computeIfAbsent(place, p -> new ArrayList<>()).add(jar.id().number());
     }
     return groups;
@@ -152,41 +161,62 @@ final class TraceText {
   }
 
   /** What to check and do now that jars were found spoiled. */
-  String spoiled(LotCode code, JarNumbers bad, String what) throws IOException, Refused {
+  String spoiled(LotCode code, JarNumbers bad, Spoiled what) throws IOException, Refused {
     Lot lot = pantry.lot(code).orElseThrow();
     StringBuilder out = new StringBuilder();
     out.append(code).append('/').append(bad).append("  ").append(JarText.food(lot.facts()));
-    out.append(": spoiled, ").append(what).append("\n\n");
+    out.append(": spoiled, ").append(Reasons.seen(words.wording(), what)).append("\n\n");
     out.append(Indented.of("", "", words.spoiled())).append('\n');
-    List<Jar> doubtful =
-        lot.jars().stream()
-            .filter(j -> j.standing().isHere() && j.doubt().isPresent())
-            .filter(j -> !(j.standingAt(books.now()) instanceof Standing.ToThrowAway))
-            .toList();
-    List<Jar> eaten =
-        lot.jars().stream()
-            .filter(j -> j.standing() instanceof Standing.Taken)
-            .filter(j -> !bad.contains(j.id().number()))
-            .toList();
-    if (doubtful.isEmpty()) {
-      out.append("No other jar of the lot is left to be looked at.\n");
-    } else {
-      out.append(Indented.of("", "", SpoiledText.siblings()));
-      groups(doubtful).forEach((place, numbers) -> out.append(group(place, numbers)));
-      out.append("  sound: jarwright trace ").append(named(code, doubtful));
-      out.append(" --looked-at \"what you saw\"\n  else:  jarwright toss JAR --why TEXT\n");
-    }
-    List<Jar> missing =
-        lot.jars().stream().filter(j -> j.standing() instanceof Standing.Missing).toList();
+    others(lot, bad, out);
+    List<Jar> missing = left(lot, bad, Standing.Missing.class);
     if (!missing.isEmpty()) {
-      out.append("NOT FOUND, and in doubt too, should one turn up:\n");
-      groups(missing).forEach((place, numbers) -> out.append(group(place, numbers)));
+      out.append("NOT FOUND. Do not eat them, should they turn up:\n");
+      where(missing).forEach((place, numbers) -> out.append(group(place, numbers)));
     }
+    List<Jar> eaten = left(lot, bad, Standing.Taken.class);
     if (!eaten.isEmpty()) {
       out.append(Indented.of("", "", SpoiledText.eaten()));
-      groups(eaten).forEach((place, numbers) -> out.append(group(place, numbers)));
+      where(eaten).forEach((place, numbers) -> out.append(group(place, numbers)));
     }
     return out.append(Indented.of("", "", SpoiledText.cause(code, lot.facts()))).toString();
+  }
+
+  private static List<Jar> left(Lot lot, JarNumbers bad, Class<? extends Standing> kind) {
+    return lot.jars().stream()
+        .filter(j -> kind.isInstance(j.standing()))
+        .filter(j -> !bad.contains(j.id().number()))
+        .toList();
+  }
+
+  /** The jars in the house: where they stand, and what to do with them. */
+  private void others(Lot lot, JarNumbers bad, StringBuilder out) {
+    List<Jar> here =
+        lot.jars().stream()
+            .filter(j -> j.standing().isHere() && !bad.contains(j.id().number()))
+            .toList();
+    if (here.isEmpty()) {
+      out.append("No other jar of the lot is left in the house.\n");
+      return;
+    }
+    boolean condemned = lot.doubt().filter(Doubt::condemns).isPresent();
+    String advice = condemned ? SpoiledText.condemned() : SpoiledText.siblings();
+    out.append(Indented.of("", "", advice.replace("trace LOT", "trace " + lot.code())));
+    where(here).forEach((place, numbers) -> out.append(group(place, numbers)));
+    String jars = named(lot.code(), here);
+    if (condemned) {
+      out.append("  then: jarwright toss ").append(jars).append(" --why TEXT\n");
+    } else {
+      out.append("  no sign seen on any: jarwright trace ").append(jars);
+      out.append(" --looked-at none\n  any sign seen: jarwright trace JAR --looked-at");
+      out.append(" with what you saw, as leaks,mold\n");
+    }
+  }
+
+  private Map<String, List<Integer>> where(List<Jar> jars) {
+    Map<String, List<Integer>> groups = new LinkedHashMap<>();
+    jars.forEach(
+        j -> groups.computeIfAbsent(text.place(j), p -> new ArrayList<>()).add(j.id().number()));
+    return groups;
   }
 
   private static String named(LotCode code, List<Jar> jars) {

@@ -59,7 +59,7 @@ final class UndoCommand implements Command {
               List<LedgerEvent> known = new ArrayList<>(ledger);
               List<Entry> entries = new ArrayList<>();
               for (long number : wanted.isEmpty() ? List.of(last(ledger)) : wanted) {
-                check(number, known);
+                check(number, known, why);
                 taken.add(known.get(Math.toIntExact(number - 1)));
                 Entry entry = Entry.undo(books.now(), number, why, books.by());
                 known.add(new LedgerEvent(known.size() + 1L, entry));
@@ -109,11 +109,27 @@ final class UndoCommand implements Command {
     return event.number();
   }
 
-  private static void check(long number, List<LedgerEvent> known) throws Refused {
+  /** What lifts a doubt is said twice: by its number, and with a reason that stays on the jars. */
+  private static void check(long number, List<LedgerEvent> known, String why) throws Refused {
     Optional<String> hindrance = Undone.hindrance(number, known);
     if (hindrance.isPresent()) {
       throw new Refused(
           Place.wholeFile("undo " + number), hindrance.get(), "nothing was taken back");
+    }
+    LedgerEvent event = known.get(Math.toIntExact(number - 1));
+    if (Undone.needsWhy(event.what()) && why.isEmpty()) {
+      throw new Refused(
+          Place.wholeFile("undo " + number),
+          "event "
+              + number
+              + " says that jar "
+              + event.lot().orElseThrow()
+              + "/"
+              + event.jars()
+              + " was spoiled, and keeps the other jars of the lot from being eaten",
+          "if it was recorded by mistake, say what was wrong with it: jarwright undo "
+              + number
+              + " --why TEXT. It stays to be read on every jar of the lot");
     }
   }
 }

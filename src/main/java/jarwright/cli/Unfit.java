@@ -1,8 +1,10 @@
 package jarwright.cli;
 
 import jarwright.lot.JarId;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Jar;
 import jarwright.pantry.JarStep;
+import jarwright.pantry.JarWord;
 import jarwright.pantry.Standing;
 import jarwright.problem.Place;
 import jarwright.problem.Problem;
@@ -18,7 +20,6 @@ final class Unfit {
 
   private final JarText text;
   private final OffsetDateTime now;
-  private final boolean looked;
   private final Map<Said, List<JarId>> said = new LinkedHashMap<>();
 
   /**
@@ -26,13 +27,9 @@ final class Unfit {
    */
   private record Said(String what, String remedy) {}
 
-  /**
-   * @param looked whether somebody says that jars in doubt were looked at and found sound
-   */
-  Unfit(JarText text, OffsetDateTime now, boolean looked) {
+  Unfit(JarText text, OffsetDateTime now) {
     this.text = text;
     this.now = now;
-    this.looked = looked;
   }
 
   /** None where all may be eaten. */
@@ -51,46 +48,44 @@ final class Unfit {
   }
 
   private void check(Jar jar) {
-    Standing standing = jar.standingAt(now);
-    boolean there = standing.isHere() || standing instanceof Standing.Missing;
-    String reasons = String.join(" ", text.reasons(jar));
-    if (standing instanceof Standing.Planned) {
-      say(
-          jar,
-          "not sealed yet: nobody has recorded how it came out",
-          "jarwright seal " + jar.id().lot());
-    } else if (standing instanceof Standing.Cooling) {
-      say(
-          jar,
-          text.place(jar) + ", so it cannot be taken",
-          "when it has cooled: jarwright seal " + jar.id().lot());
-    } else if (standing instanceof Standing.ToThrowAway) {
-      say(
-          jar,
-          "to be thrown away, so it cannot be taken. " + reasons,
-          "never taste it; jarwright toss " + NAMES + " --why TEXT");
-    } else if (standing instanceof Standing.ToRecan) {
-      say(
-          jar,
-          "its verdict keeps it from being eaten as it is: " + text.place(jar) + ". " + reasons,
-          "do so; or put it into the refrigerator and take it from there: jarwright move "
-              + NAMES
-              + " --to refrigerator");
-    } else if (there && JarText.doubt(jar).isPresent() && !looked) {
-      say(
-          jar,
-          "in doubt. " + JarText.doubt(jar).get(),
-          "look at it without tasting; if it is sound, take it with --looked-at \"what you saw\";"
-              + " else jarwright toss "
-              + NAMES
-              + " --why TEXT");
-    } else if (JarStep.taken("").hindrance(jar, now).isPresent()) {
-      say(jar, text.place(jar) + ", so it cannot be taken", "read its label again");
+    if (JarStep.taken("").hindrance(jar, now).isEmpty()) {
+      return;
     }
+    String why = String.join(" ", text.reasons(jar));
+    String what =
+        JarText.food(jar.facts()) + ": " + text.standing(jar) + (why.isEmpty() ? "" : ". " + why);
+    Said same = new Said(what, remedy(jar));
+    said.computeIfAbsent(same, s -> new ArrayList<>()).add(jar.id());
   }
 
-  private void say(Jar jar, String what, String remedy) {
-    Said same = new Said(JarText.food(jar.facts()) + ": " + what, remedy);
-    said.computeIfAbsent(same, s -> new ArrayList<>()).add(jar.id());
+  private String remedy(Jar jar) {
+    // A jar that was not found shows that; what it was before keeps it from being eaten.
+    JarWord word =
+        jar.standing() instanceof Standing.Missing lost
+            ? Advice.word(lost.found(jar), now)
+            : Advice.word(jar, now);
+    return switch (word) {
+      case THROW_AWAY ->
+          "Do not open or taste it. Throw it away, then: jarwright toss " + NAMES + " --why TEXT";
+      case RECAN ->
+          "Do so. Or put it into the refrigerator and take it from there: jarwright move "
+              + NAMES
+              + " --to refrigerator";
+      case DO_NOT_EAT_YET ->
+          "Do not taste it. Look it over sign by sign: jarwright take "
+              + NAMES
+              + " --looked-at none, or --looked-at with what you see, as leaks,mold. If you are not"
+              + " sure, throw it away";
+      case UNVOUCHED ->
+          "If somebody knows by which tested process it was canned: jarwright trace "
+              + jar.id().lot()
+              + " --vouched-by NAME --source TEXT. If not, throw it away";
+      case COOLING, TEST_SEAL, PLANNED, NOT_RECORDED ->
+          "Record the results: jarwright seal " + jar.id().lot();
+      default ->
+          "Wrong jar? Check the number on the label. Still have it? jarwright trace "
+              + jar.id()
+              + " shows the event to undo";
+    };
   }
 }

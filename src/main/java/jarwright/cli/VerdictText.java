@@ -26,12 +26,19 @@ final class VerdictText {
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
+  private static final String DEED = "record.deed.";
+
   private final Wording words;
   private final Style style;
 
   VerdictText(Units units) {
     this.words = WordBundle.load("en");
     this.style = Style.english(units);
+  }
+
+  /** The words themselves. */
+  Wording wording() {
+    return words;
   }
 
   static String minute(OffsetDateTime time) {
@@ -46,26 +53,38 @@ final class VerdictText {
    */
   List<String> deed(Verdict verdict, String shelf, Optional<LocalDate> useBy) {
     String place = shelf.isEmpty() ? "" : ", " + shelf;
-    String best = useBy.map(d -> " Use by " + d + ".").orElse("");
+    String best = useBy.map(d -> " " + deed("use-by", "date", d)).orElse("");
     if (verdict instanceof Verdict.Shelf) {
-      return List.of("ONTO THE SHELF" + place + "." + best);
+      return List.of(head("shelf") + place + "." + best);
     }
     if (verdict instanceof Verdict.UseFirst) {
-      return List.of("ONTO THE SHELF" + place + ", USE FIRST." + best);
+      return List.of(head("use-first") + place + "." + best);
     }
     if (verdict instanceof Verdict.Refrigerate cold) {
       return List.of(
-          "INTO THE REFRIGERATOR NOW. Eat by " + cold.eatBy() + ".",
-          words.text("record.words.cold-detail"));
+          head("refrigerate") + ". " + deed("refrigerate-by", "date", cold.eatBy()),
+          words.text("says.refrigerator.detail"));
+    }
+    if (verdict instanceof Verdict.Freezer) {
+      return List.of(head("freezer") + ". " + words.text(DEED + "freezer-detail"));
     }
     if (verdict instanceof Verdict.Recan recan) {
-      String eaten = recan.eatBy().map(d -> " Refrigerated instead: eat by " + d + ".").orElse("");
-      return List.of(
-          "NOT FOR THE SHELF: CAN AGAIN OR FREEZE by " + minute(recan.by()) + "." + eaten,
-          "Food from a jar that broke is thrown away: there may be glass in it.",
-          words.text("doubt.unsealed") + ": " + measured("doubt.unsealed.text"));
+      String head = deed("recan", "time", minute(recan.by())).toUpperCase(Locale.ROOT);
+      List<String> lines = new ArrayList<>();
+      lines.add(head + ". " + words.text(DEED + "recan-detail"));
+      recan.eatBy().ifPresent(d -> lines.add(deed("refrigerate-by", "date", d)));
+      lines.add(measured(DEED + "recan-how"));
+      return lines;
     }
-    return List.of("THROW AWAY, untasted.", spoiled());
+    return List.of(head("throw-away") + ". " + words.text(DEED + "throw-away-detail"), spoiled());
+  }
+
+  private String head(String key) {
+    return words.text(DEED + key).toUpperCase(Locale.ROOT);
+  }
+
+  private String deed(String key, String name, Object value) {
+    return words.text(DEED + key, Map.of(name, value.toString()));
   }
 
   /** What to look for before a jar is eaten. */
@@ -76,11 +95,6 @@ final class VerdictText {
   /** How to be rid of a jar that may be spoiled. */
   String spoiled() {
     return words.text("doubt.spoiled") + ": " + measured("doubt.spoiled.text");
-  }
-
-  /** Why a jar from an old list is not to be relied on. */
-  String unvouched() {
-    return words.text("record.words.unvouched-detail");
   }
 
   /** What was found of the load or the jar, in a sentence. */
@@ -98,15 +112,12 @@ final class VerdictText {
     found.forEach(
         (finding, rules) -> {
           lines.add(finding(finding));
-          rules.forEach(
-              r -> lines.add("rule " + r.id() + " (" + r.source() + ")" + late(r, judged)));
+          rules.forEach(r -> lines.add("rule " + r.id() + " (" + r.source() + ")"));
         });
+    if (judged.isLate()) {
+      lines.add(words.text(DEED + "too-late"));
+    }
     return lines;
-  }
-
-  private static String late(VerdictRule rule, Judged judged) {
-    boolean late = judged.verdict().grade().isStricterThan(rule.verdict());
-    return late ? ": that time was over when this was recorded, or is not known" : "";
   }
 
   /** A verdict in a few words. */

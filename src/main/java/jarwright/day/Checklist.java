@@ -6,6 +6,8 @@ import jarwright.process.GelPoints;
 import jarwright.process.PreparationStep;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Every step of a batch in working order, cut at the natural pauses. The method of processing
@@ -27,11 +29,26 @@ public final class Checklist {
       GelPoints gelPoints,
       CannerFigures canner,
       Wording words) {
+    this(batch, preparation, gelPoints, canner, words, step -> Optional.empty());
+  }
+
+  /**
+   * The same for a sheet with clock times.
+   *
+   * @param ready when a waiting step is over, in words; empty where that is not planned
+   */
+  public Checklist(
+      Batch batch,
+      List<PreparationStep> preparation,
+      GelPoints gelPoints,
+      CannerFigures canner,
+      Wording words,
+      Function<PreparationStep, Optional<String>> ready) {
     this.batch = batch;
     this.canner = canner;
     this.words = new StepWords(words, batch.kitchen().units());
     List<PreparationStep> own = preparation.stream().filter(p -> p.isFor(batch.pack())).toList();
-    this.prepared = new PreparationSections(batch, own, gelPoints, canner, this.words);
+    this.prepared = new PreparationSections(batch, own, gelPoints, canner, this.words, ready);
   }
 
   /** The sections that have steps. */
@@ -39,8 +56,9 @@ public final class Checklist {
     Routine own = prepared.routine();
     JarSections jars = new JarSections(batch, canner, own, words);
     List<Section> sections = new ArrayList<>();
-    prepared.ahead().ifPresent(s -> sections.addAll(Pauses.cut(s, words)));
-    sections.add(jars.before());
+    Optional<Section> ahead = prepared.ahead();
+    ahead.ifPresent(s -> sections.addAll(Pauses.cut(s, words)));
+    sections.add(jars.before(ahead.isEmpty()));
     sections.add(jars.jars());
     sections.addAll(Pauses.cut(prepared.produce(), words));
     sections.add(prepared.fill());
@@ -50,6 +68,7 @@ public final class Checklist {
       sections.addAll(new BoilingWaterSections(batch, canner, words).sections());
     }
     sections.add(jars.nextDay());
+    prepared.optional().ifPresent(s -> sections.addAll(Pauses.cut(s, words)));
     return sections.stream().filter(s -> !s.steps().isEmpty()).toList();
   }
 }

@@ -1,6 +1,8 @@
 package jarwright.day;
 
+import jarwright.batch.Batch;
 import jarwright.page.Wording;
+import jarwright.process.Product;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
@@ -9,18 +11,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Function;
 
-/** The tasks of a day laid out in lanes: one for each canner, burner and pair of hands. */
+/**
+ * The tasks of a day laid out in lanes: one for each canner, burner and pair of hands, and one for
+ * what stands by itself.
+ */
 final class DayLanes {
   private static final int TICK = 30;
 
+  /** From so many on, hours are easier to read; a process stays as its table has it. */
+  private static final int MANY_MINUTES = 150;
+
+  private static final int MINUTES_AN_HOUR = 60;
+
+  /** Minutes of a block that holds three lines of words. */
+  private static final int ROOM_FOR_WORDS = 20;
+
   private final DayPlan day;
   private final Wording words;
+  private final StepTexts steps;
+  private final Function<Product, String> productName;
+  private final ClockTime clock;
   private final List<Integer> burners;
 
-  DayLanes(DayPlan day, Wording words) {
+  DayLanes(DayPlan day, StepTexts steps, Function<Product, String> productName) {
     this.day = day;
-    this.words = words;
+    this.words = steps.words();
+    this.steps = steps;
+    this.productName = productName;
+    this.clock = new ClockTime(batch(0).kitchen().clock(), words);
     TreeSet<Integer> used = new TreeSet<>();
     for (Task task : day.tasks()) {
       if (task.kind().where() != TaskKind.Where.CANNER) {
@@ -37,7 +57,19 @@ final class DayLanes {
     for (int hand = 1; hand <= day.hands(); hand++) {
       heads.add(words.text("day.lane.hands", Map.of("n", hand)));
     }
+    if (day.tasks().stream().anyMatch(DayLanes::standsAlone)) {
+      heads.add(words.text("day.lane.wait"));
+    }
     return heads;
+  }
+
+  /** Food that waits takes no hands, and no burner where it stands in no pot. */
+  private static boolean standsAlone(Task task) {
+    return task.kind() == TaskKind.WAIT && task.burners().isEmpty();
+  }
+
+  private Batch batch(int load) {
+    return day.loads().get(load).load().batch();
   }
 
   /** The batch's letter and the load's number in it. */
@@ -47,14 +79,26 @@ final class DayLanes {
   }
 
   private String clock(int minute) {
-    return ClockTime.of(day.at(minute));
+    return clock.of(day.at(minute));
   }
 
   /** The clock, and before it the day where that is not the plan's own. */
   String dated(ZonedDateTime time) {
-    LocalDate on = time.toLocalDate();
-    String clock = ClockTime.of(time);
-    return on.equals(day.date()) ? clock : dayAndMonth(on) + ", " + clock;
+    return clock.of(time, day.date());
+  }
+
+  /** When seals can be tested. */
+  String seals(PlannedLoad load) {
+    return clock.seals(load, day.date());
+  }
+
+  /** When a load's first task of a kind starts; empty where it has none. */
+  String start(int load, TaskKind kind) {
+    return day.tasks().stream()
+        .filter(t -> t.load() == load && t.kind() == kind)
+        .findFirst()
+        .map(t -> dated(day.at(t.start())))
+        .orElse("");
   }
 
   private String dayAndMonth(LocalDate date) {
@@ -121,15 +165,30 @@ final class DayLanes {
         block.put("exact", task.kind() == TaskKind.PROCESS);
         block.put("clock", task.kind().startsClock() && task.start() >= from);
         block.put("text", name(task.load()) + " " + words.text("day.brief." + task.kind().id()));
-        block.put("minutes", task.end() - task.start());
+        block.put("estimate", !task.isExact());
+        block.put("length", length(task, "day.length.minutes"));
+        block.put("food", isFirst(task) ? productName.apply(batch(task.load()).product()) : "");
         blocks.add(block);
       }
     }
     return blocks;
   }
 
+  /** Whether a batch has no hand work with room for words before it: there its food is named. */
+  private boolean isFirst(Task task) {
+    return day.tasks().stream()
+        .filter(t -> batch(t.load()).equals(batch(task.load())) && !t.hands().isEmpty())
+        .filter(t -> t.end() - t.start() >= ROOM_FOR_WORDS)
+        .findFirst()
+        .filter(task::equals)
+        .isPresent();
+  }
+
   private List<Integer> lanes(Task task) {
     List<Integer> lanes = new ArrayList<>();
+    if (standsAlone(task)) {
+      lanes.add(day.canners().size() + burners.size() + day.hands());
+    }
     if (task.kind().where() == TaskKind.Where.CANNER) {
       lanes.add(day.loads().get(task.load()).canner() - 1);
     } else {
@@ -139,11 +198,25 @@ final class DayLanes {
     return lanes;
   }
 
+  /** Minutes, or hours and minutes where that is easier to read. */
+  private String length(Task task, String minutesKey) {
+    int minutes = task.end() - task.start();
+    if (minutes < MANY_MINUTES || task.kind() == TaskKind.PROCESS) {
+      return words.text(minutesKey, Map.of("n", minutes));
+    }
+    int hours = minutes / MINUTES_AN_HOUR;
+    int rest = minutes % MINUTES_AN_HOUR;
+    return rest == 0
+        ? words.text("day.length.hours", Map.of("h", hours))
+        : words.text("day.length.hours-minutes", Map.of("h", hours, "n", rest));
+  }
+
   /** Acid is named where the batch takes it, and nowhere else. */
   private String what(Task task) {
-    boolean isSour =
-        task.kind() == TaskKind.FILL
-            && day.loads().get(task.load()).load().batch().acid().isPresent();
+    if (task.step().isPresent()) {
+      return steps.line(batch(task.load()), task.step().getAsInt()).text();
+    }
+    boolean isSour = task.kind() == TaskKind.FILL && batch(task.load()).acid().isPresent();
     return words.text("day.task." + task.kind().id() + (isSour ? "-acid" : ""));
   }
 
@@ -160,7 +233,7 @@ final class DayLanes {
       row.put("end", clock(task.end()));
       row.put("load", name(task.load()));
       row.put("what", what(task));
-      row.put("minutes", task.end() - task.start());
+      row.put("length", length(task, "day.length.bare"));
       row.put("exact", task.isExact());
       row.put("process", task.kind() == TaskKind.PROCESS);
       row.put("hands", task.hands().size());

@@ -96,7 +96,7 @@ final class DayTasks {
       if (last && part.minutes() instanceof Minutes.Waited waited && work.spoilsByStanding()) {
         int wanted = at.fill() - (work.foodIsPrepared() ? work.foodMinutes() : 0);
         Minutes whole = new Minutes.Waited(wanted - start, waited.published());
-        part = new Part(part.kind(), whole, part.hands(), part.pots());
+        part = new Part(part.kind(), whole, part.hands(), part.pots(), part.step());
       }
       start = add(part, number, start, fire(part.pots(), start + part.minutes().planned()));
     }
@@ -212,7 +212,8 @@ final class DayTasks {
               hands.take(
                   draft.part().hands(), draft.start(), draft.end(), kind.where(), draft.load()),
               on,
-              fire.equals(NONE) ? draft.end() : fire.until()));
+              fire.equals(NONE) ? draft.end() : fire.until(),
+              draft.part().step()));
     }
     return List.copyOf(tasks);
   }

@@ -23,12 +23,12 @@ public record Figure(String main, String also) {
    * An amount in the units that the household reads: kitchen measures first where it reads both.
    */
   public static Figure of(Units units, Wording words, Function<Style, String> amount) {
-    if (units != Units.BOTH) {
-      return of(amount.apply(UnitWords.style(units, words)));
+    Style style = UnitWords.brief(units, words);
+    String main = amount.apply(style.only(units == Units.METRIC ? Units.METRIC : Units.US));
+    if (amount.apply(style).equals(main)) {
+      return of(main);
     }
-    String us = amount.apply(UnitWords.style(Units.US, words));
-    String metric = amount.apply(UnitWords.style(Units.METRIC, words));
-    return new Figure(us, us.equals(metric) ? "" : metric);
+    return new Figure(main, amount.apply(style.only(Units.METRIC)));
   }
 
   /** On one line: {@code 1/2 in (13 mm)}. */

@@ -10,6 +10,7 @@ import jarwright.quantity.Fraction;
 import jarwright.water.Estimate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** Works out how long a batch's food takes: by hand, on the fire, and standing by itself. */
 final class FoodReckoner {
@@ -245,7 +246,12 @@ final class FoodReckoner {
   }
 
   private static Part waiting(Piece piece, int pots) {
-    return new Part(TaskKind.WAIT, new Minutes.Waited(piece.least(), piece.published()), 0, pots);
+    return new Part(
+        TaskKind.WAIT,
+        new Minutes.Waited(piece.least(), piece.published()),
+        0,
+        pots,
+        OptionalInt.of(piece.place()));
   }
 
   private static Minutes printed(Piece piece) {

@@ -9,8 +9,7 @@ import jarwright.quantity.Style;
 import jarwright.quantity.Units;
 import jarwright.quantity.Volume;
 import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Stream;
+import java.util.Optional;
 
 /**
  * Writes the amount of a formula's ingredient: exactly in US measures, in metric never less of acid
@@ -33,12 +32,13 @@ public final class FormulaAmount {
       return Figure.of(words.text("formula.to-taste"));
     }
     Rounding rounding = line.rounding();
-    if (spelled(line.unit(), Volume.Unit.values())) {
-      Function<Fraction, Volume> volume = amount -> Volume.parse(amount + " " + line.unit());
-      return range(line, (amount, style) -> volume.apply(amount).text(style, rounding));
+    Optional<Volume.Unit> volume = Volume.Unit.named(line.unit());
+    if (volume.isPresent()) {
+      return range(line, (amount, style) -> Volume.of(amount, volume.get()).text(style, rounding));
     }
-    if (spelled(line.unit(), Mass.Unit.values())) {
-      return range(line, (amount, style) -> mass(amount, line.unit()).text(style, rounding));
+    Optional<Mass.Unit> mass = Mass.Unit.named(line.unit());
+    if (mass.isPresent()) {
+      return range(line, (amount, style) -> mass(amount, mass.get()).text(style, rounding));
     }
     boolean one = line.most().compareTo(Fraction.ONE) <= 0;
     String key = "formula.unit." + line.unit().replace(' ', '-') + (one ? ".one" : ".other");
@@ -51,10 +51,9 @@ public final class FormulaAmount {
   }
 
   /** Pounds in quarters, as scales show them; else in ounces, which hold it exactly. */
-  private static Mass mass(Fraction amount, String unit) {
-    Mass mass = Mass.parse(amount + " " + unit);
-    boolean quarters = mass.unit() != Mass.Unit.LB || amount.times(QUARTERS).isWhole();
-    return quarters ? mass : new Mass(amount.times(OUNCES), Mass.Unit.OZ);
+  private static Mass mass(Fraction amount, Mass.Unit unit) {
+    boolean quarters = unit != Mass.Unit.LB || amount.times(QUARTERS).isWhole();
+    return quarters ? new Mass(amount, unit) : new Mass(amount.times(OUNCES), Mass.Unit.OZ);
   }
 
   private interface Written {
@@ -76,13 +75,7 @@ public final class FormulaAmount {
 
   /** {@code 2 cups} before {@code to 3 cups} becomes {@code 2}. */
   private static String withoutUnit(String least, String most) {
-    String unit = most.substring(most.lastIndexOf(' '));
+    String unit = most.substring(most.indexOf(' '));
     return least.endsWith(unit) ? least.substring(0, least.length() - unit.length()) : least;
-  }
-
-  private static boolean spelled(String unit, Object[] units) {
-    return Stream.of(units)
-        .map(u -> u instanceof Volume.Unit v ? v.spellings() : ((Mass.Unit) u).spellings())
-        .anyMatch(s -> s.contains(unit));
   }
 }

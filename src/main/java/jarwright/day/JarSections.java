@@ -23,8 +23,16 @@ final class JarSections {
     this.words = words;
   }
 
-  Section before() {
+  /**
+   * Gear before the fire is lit.
+   *
+   * @param produceFirst whether the work on the produce begins here too
+   */
+  Section before(boolean produceFirst) {
     SectionBuilder steps = new SectionBuilder("before", words);
+    if (produceFirst) {
+      ProduceAtHand.addTo(steps, batch, words);
+    }
     steps.act("before.match", altitude());
     if (batch.method() == Method.DIAL_GAUGE) {
       steps.act("before.dial");

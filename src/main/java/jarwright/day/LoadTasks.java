@@ -2,6 +2,7 @@ package jarwright.day;
 
 import jarwright.water.Estimate;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
 
 /**
@@ -42,8 +43,14 @@ record LoadTasks(
    *
    * @param hands pairs of hands that it takes
    * @param pots burners that it takes besides the canner's and the jars'
+   * @param step place of the step that tells of it among all steps of the product; empty where none
+   *     does
    */
-  record Part(TaskKind kind, Minutes minutes, int hands, int pots) {
+  record Part(TaskKind kind, Minutes minutes, int hands, int pots, OptionalInt step) {
+    Part(TaskKind kind, Minutes minutes, int hands, int pots) {
+      this(kind, minutes, hands, pots, OptionalInt.empty());
+    }
+
     private Stretch stretch(ToIntFunction<Estimate> way) {
       return new Stretch(minutes.read(way), hands, pots);
     }

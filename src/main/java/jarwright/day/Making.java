@@ -7,6 +7,7 @@ import jarwright.process.PreparationStep.Stage;
 import jarwright.quantity.TimeSpan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What of a product's steps is worked by hand, stands on the fire, and passes by itself. Steps that
@@ -17,7 +18,7 @@ import java.util.List;
  * @param cook from the cooking to hot food; for raw pack, to hot liquid
  */
 record Making(List<Piece> ahead, List<Piece> produce, List<Piece> cook) {
-  /** Minutes below which nobody stops work for it: hands go on with something else meanwhile. */
+  /** Minutes below which food on the fire is part of the hand work beside it. */
   private static final int SHORT = 15;
 
   /** Minutes from which a wait is a soak: all of the batch waits together, and not too long. */
@@ -122,17 +123,11 @@ record Making(List<Piece> ahead, List<Piece> produce, List<Piece> cook) {
   }
 
   private static Piece piece(PreparationStep step, int place) {
-    if (step.waiting().isPresent()) {
-      TimeSpan span = step.waiting().get().span();
-      if (span.mostMinutes() >= SHORT) {
-        return new Piece(
-            Sort.WAIT,
-            1,
-            span.leastMinutes(),
-            span.mostMinutes(),
-            place,
-            step.waiting().get().isPublished());
-      }
+    Optional<PreparationStep.Wait> wait = step.waiting().filter(PreparationStep.Wait::stopsWork);
+    if (wait.isPresent()) {
+      TimeSpan span = wait.get().span();
+      return new Piece(
+          Sort.WAIT, 1, span.leastMinutes(), span.mostMinutes(), place, wait.get().isPublished());
     }
     int least = step.text().times().stream().mapToInt(TimeSpan::leastMinutes).sum();
     int most = step.text().times().stream().mapToInt(TimeSpan::mostMinutes).sum();

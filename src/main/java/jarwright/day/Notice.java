@@ -60,6 +60,11 @@ public record Notice(Kind kind, Optional<LotCode> lot, List<Object> details) {
     /** Narrow jars would need fewer loads; details: places planned, places for narrow jars. */
     SLIM_JARS_FIT;
 
+    /** Whether its details are numbers of jars. */
+    boolean countsJars() {
+      return this == SMALL_PRESSURE_LOAD || this == WATER_JARS;
+    }
+
     /** As bundles and other programs write it. */
     public String id() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');

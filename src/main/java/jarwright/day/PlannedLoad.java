@@ -1,6 +1,7 @@
 package jarwright.day;
 
 import jarwright.process.Cooling;
+import java.time.LocalTime;
 import java.time.ZonedDateTime;
 
 /**
@@ -15,6 +16,19 @@ import java.time.ZonedDateTime;
 public record PlannedLoad(
     CannerLoad load, int canner, ZonedDateTime out, ZonedDateTime testFrom, ZonedDateTime testBy) {
   private static final int RECAN_HOURS = 24;
+
+  /** Common practice, no source: nobody gets up at night to look at seals. */
+  private static final LocalTime EVENING = LocalTime.of(21, 0);
+
+  private static final LocalTime MORNING = LocalTime.of(7, 0);
+
+  /**
+   * Whether the 12 hours end at night. The rule allows up to 24: the morning after is soon enough.
+   */
+  public boolean isTestedInTheMorning() {
+    LocalTime from = testFrom.toLocalTime();
+    return from.isAfter(EVENING) || from.isBefore(MORNING);
+  }
 
   /**
    * @param processed when the clock has run out: the hours for canning again count from there, as

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The sections that hang on the product: the work ahead, the produce, filling the jars. */
 final class PreparationSections {
@@ -26,25 +27,55 @@ final class PreparationSections {
   private final GelPoints gelPoints;
   private final CannerFigures canner;
   private final StepWords words;
+  private final Function<PreparationStep, Optional<String>> ready;
 
   PreparationSections(
       Batch batch,
       List<PreparationStep> preparation,
       GelPoints gelPoints,
       CannerFigures canner,
-      StepWords words) {
+      StepWords words,
+      Function<PreparationStep, Optional<String>> ready) {
     this.batch = batch;
     this.preparation = preparation;
     this.gelPoints = gelPoints;
     this.canner = canner;
     this.words = words;
+    this.ready = ready;
   }
 
-  /** Work of an earlier day, where the product has any. */
+  /** Work of an earlier day, where the product has any that is done every time. */
   Optional<Section> ahead() {
     SectionBuilder steps = new SectionBuilder("ahead", words);
-    of(Stage.DAY_BEFORE).forEach(steps::add);
+    List<Step> early = variation().isPresent() ? List.of() : of(Stage.DAY_BEFORE);
+    if (!early.isEmpty()) {
+      ProduceAtHand.addTo(steps, batch, words);
+    }
+    early.forEach(steps::add);
     return steps.isEmpty() ? Optional.empty() : Optional.of(steps.build());
+  }
+
+  /**
+   * A way of working that is begun on an earlier day and that most will not take, as firming with
+   * lime: it stands last, so that the sheet does not begin with what is left out.
+   */
+  Optional<Section> optional() {
+    return variation()
+        .map(
+            way ->
+                new Section(
+                    "optional", words.text("section.optional." + way), of(Stage.DAY_BEFORE)));
+  }
+
+  /** The way that all work of an earlier day belongs to. */
+  private Optional<String> variation() {
+    List<Optional<String>> ways =
+        preparation.stream()
+            .filter(p -> p.stage() == Stage.DAY_BEFORE)
+            .map(PreparationStep::way)
+            .distinct()
+            .toList();
+    return ways.size() == 1 ? ways.get(0) : Optional.empty();
   }
 
   Section produce() {
@@ -137,9 +168,10 @@ final class PreparationSections {
     Optional<Caution> caution = step.caution().map(c -> new Caution(written(c).text()));
     boolean timed =
         (step.kind() == PreparationStep.Kind.COOK && !step.text().times().isEmpty())
-            || step.kind() == PreparationStep.Kind.WAIT;
+            || step.kind() == PreparationStep.Kind.WAIT
+            || step.waiting().filter(PreparationStep.Wait::stopsWork).isPresent();
     return timed
-        ? new Step.Wait(line, Optional.empty(), caution)
+        ? new Step.Wait(line, ready.apply(step).map(Figure::of), caution)
         : new Step.Action(line, Optional.empty(), caution);
   }
 

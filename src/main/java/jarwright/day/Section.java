@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param id names the section in the words and templates: {@code ahead}, {@code before}, {@code
  *     jars}, {@code produce}, {@code fill}, {@code canner}, {@code clock}, {@code out}, {@code
- *     next-day}; parts of a long one share it
+ *     next-day}, {@code optional}; parts of a long one share it
  * @param title as printed
  */
 public record Section(String id, String title, List<Step> steps) {

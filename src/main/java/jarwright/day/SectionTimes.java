@@ -16,11 +16,19 @@ import java.util.Set;
  * @param due by the id of the section, in order; a section that is done once for all loads has one
  *     moment, and one that the day does not know has no entry
  * @param ends when the clock of each load is over
+ * @param ready when each wait that the batch has once is over, by the place of its step
+ * @param inTheMorning whether seals are looked at in the morning after the night in which they may
+ *     first be
  */
-public record SectionTimes(Map<String, List<ZonedDateTime>> due, List<ZonedDateTime> ends) {
+public record SectionTimes(
+    Map<String, List<ZonedDateTime>> due,
+    List<ZonedDateTime> ends,
+    Map<Integer, ZonedDateTime> ready,
+    boolean inTheMorning) {
   /** What a section begins with; whichever of these a load has first. */
   private static final Map<String, Set<TaskKind>> BEGINS = new LinkedHashMap<>();
 
+  private static final String AHEAD = "ahead";
   private static final String BEFORE = "before";
   private static final String CLOCK = "clock";
   private static final String NEXT_DAY = "next-day";
@@ -37,6 +45,7 @@ public record SectionTimes(Map<String, List<ZonedDateTime>> due, List<ZonedDateT
   public SectionTimes {
     due = Map.copyOf(due);
     ends = List.copyOf(ends);
+    ready = Map.copyOf(ready);
   }
 
   /** The times of a lot in its day; none where the lot is not in it. */
@@ -48,6 +57,10 @@ public record SectionTimes(Map<String, List<ZonedDateTime>> due, List<ZonedDateT
       }
     }
     Map<String, List<ZonedDateTime>> due = new LinkedHashMap<>();
+    List<Ahead> ahead = day.ahead().stream().filter(a -> a.lot().equals(lot)).toList();
+    if (!ahead.isEmpty()) {
+      due.put(AHEAD, ahead.stream().map(Ahead::start).toList());
+    }
     day.tasks().stream()
         .filter(t -> loads.contains(t.load()))
         .min(Comparator.comparingInt(Task::start))
@@ -60,7 +73,24 @@ public record SectionTimes(Map<String, List<ZonedDateTime>> due, List<ZonedDateT
             .sorted(Comparator.comparingInt(Task::load))
             .map(t -> day.at(t.end()))
             .toList();
-    return new SectionTimes(due, ends);
+    boolean morning =
+        !loads.isEmpty() && day.loads().get(loads.get(loads.size() - 1)).isTestedInTheMorning();
+    return new SectionTimes(due, ends, ready(day, loads, ahead), morning);
+  }
+
+  private static Map<Integer, ZonedDateTime> ready(
+      DayPlan day, List<Integer> loads, List<Ahead> ahead) {
+    Map<Integer, ZonedDateTime> ready = new LinkedHashMap<>();
+    ahead.forEach(a -> ready.put(a.step(), a.until()));
+    List<Task> waits =
+        day.tasks().stream().filter(t -> loads.contains(t.load()) && t.step().isPresent()).toList();
+    for (Task task : waits) {
+      int step = task.step().getAsInt();
+      if (waits.stream().filter(t -> t.step().getAsInt() == step).count() == 1) {
+        ready.put(step, day.at(task.end()));
+      }
+    }
+    return ready;
   }
 
   private static List<ZonedDateTime> starts(DayPlan day, List<Integer> loads, Set<TaskKind> kinds) {

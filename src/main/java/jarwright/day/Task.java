@@ -1,6 +1,7 @@
 package jarwright.day;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * Something that is done to a load, at its time. Minutes count from the start of the day.
@@ -13,6 +14,8 @@ import java.util.List;
  * @param burners numbers of the burners that it takes, from 1; the canner's own where it is in a
  *     canner
  * @param burnerUntil when those burners are free again; later than the end where a pot is kept hot
+ * @param step place of the step whose words tell of it among all steps of the product; empty where
+ *     none does
  */
 public record Task(
     TaskKind kind,
@@ -22,7 +25,8 @@ public record Task(
     Minutes minutes,
     List<Integer> hands,
     List<Integer> burners,
-    int burnerUntil) {
+    int burnerUntil,
+    OptionalInt step) {
   public Task {
     hands = List.copyOf(hands);
     burners = List.copyOf(burners);

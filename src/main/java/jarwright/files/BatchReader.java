@@ -91,7 +91,7 @@ final class BatchReader {
     Optional<Method> method = MethodWord.read(fields, "method", words);
     Optional<GaugePressure> pressure = fields.amount("pressure", GaugePressure::parse, "10 psi");
     Optional<AcidKind> acid = AcidWord.read(fields, "acid", words);
-    boolean salt = fields.yes("salt");
+    Optional<Boolean> salt = fields.yesOrNo("salt");
     Optional<Cover> cover =
         words.word(fields, "syrup", Saying.Sense.COVER, Cover::named, Cover.ids());
     Optional<LocalDate> date = ClockWord.date(fields, "date");

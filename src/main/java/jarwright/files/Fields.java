@@ -22,7 +22,7 @@ final class Fields {
   private static final int LONGEST = OneLine.LONGEST;
   private static final int LONGEST_SHOWN = 40;
   private static final Pattern NUMBER_ALONE = Pattern.compile("-?[0-9][0-9.,/ -]*");
-  private static final List<String> YES = List.of("yes", "y", "true", "on");
+  private static final List<String> YES = List.of("yes", "y", "true", "on", "sí", "si", "s");
   private static final List<String> NO = List.of("no", "n", "false", "off");
 
   private final Written.Keys keys;
@@ -225,13 +225,13 @@ final class Fields {
     return OptionalInt.of(number);
   }
 
-  /** Whether a yes stands there; no where nothing does. */
-  boolean yes(String key) {
+  /** Whether a yes or a no stands there; empty where neither does. */
+  Optional<Boolean> yesOrNo(String key) {
     Optional<String> word = plainWord(key);
     if (word.isPresent() && !YES.contains(word.get()) && !NO.contains(word.get())) {
       problem(key, "\"" + said(key) + "\" is neither yes nor no", "write yes or no");
     }
-    return word.filter(YES::contains).isPresent();
+    return word.filter(w -> YES.contains(w) || NO.contains(w)).map(YES::contains);
   }
 
   /** What came in, short enough for a message of one line. */

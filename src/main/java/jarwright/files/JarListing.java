@@ -1,5 +1,6 @@
 package jarwright.files;
 
+import jarwright.pantry.Advice;
 import jarwright.pantry.Doubt;
 import jarwright.pantry.Jar;
 import jarwright.pantry.LotFacts;
@@ -22,6 +23,7 @@ public final class JarListing {
           "packed",
           "use-by",
           "standing",
+          "state",
           "shelf",
           "since",
           "why",
@@ -49,18 +51,8 @@ public final class JarListing {
   private static List<String> cells(Jar jar, OffsetDateTime now) {
     LotFacts facts = jar.facts();
     Standing standing = jar.standingAt(now);
-    String since = "";
-    String why = "";
-    if (standing instanceof Standing.Taken gone) {
-      since = gone.when().toLocalDate().toString();
-    } else if (standing instanceof Standing.Tossed gone) {
-      since = gone.when().toLocalDate().toString();
-      why = gone.why();
-    } else if (standing instanceof Standing.Missing gone) {
-      since = gone.since().toLocalDate().toString();
-    } else if (standing instanceof Standing.Recanned gone) {
-      since = gone.when().toLocalDate().toString();
-    }
+    String since = standing.since().map(t -> t.toLocalDate().toString()).orElse("");
+    String why = standing instanceof Standing.Tossed gone ? gone.why() : "";
     return List.of(
         jar.id().toString(),
         facts.shownName(),
@@ -69,12 +61,13 @@ public final class JarListing {
         facts.packed().map(LocalDate::toString).orElse(""),
         jar.deadline().map(LocalDate::toString).orElse(""),
         standing.kind().word(),
-        standing.isHere() ? Spot.of(standing).name() : "",
+        Advice.word(jar, now).word(),
+        standing.isHere() ? Spot.of(jar.standing()).name() : "",
         since,
         why,
         jar.doubt().map(Doubt::cause).map(Object::toString).orElse(""),
         facts.from(),
         facts.lids(),
-        facts.madeHere() ? "" : "not known");
+        ProcessWord.of(jar.origin()));
   }
 }

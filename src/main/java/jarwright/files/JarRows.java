@@ -3,6 +3,7 @@ package jarwright.files;
 import jarwright.pantry.JarNumbers;
 import jarwright.pantry.Liquid;
 import jarwright.pantry.Ticked;
+import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -38,6 +39,17 @@ record JarRows(
   static JarRows oneByOne() {
     JarNumbers none = JarNumbers.NONE;
     return new JarRows(Optional.of(none), none, none, none, new TreeMap<>());
+  }
+
+  /** Jars of whose seals nothing is told yet, with notes on single ones. */
+  static JarRows untold(Optional<JarNumbers> inLoad, List<Fields> notes) {
+    JarNumbers none = JarNumbers.NONE;
+    JarRows jars = new JarRows(inLoad, none, none, none, new TreeMap<>());
+    for (Fields row : notes) {
+      JarNumbers here = new RecordWords(row).jars("jar").orElse(none);
+      row.text("note").ifPresent(n -> here.stream().forEach(number -> jars.notes.put(number, n)));
+    }
+    return jars;
   }
 
   /**
@@ -76,7 +88,7 @@ record JarRows(
         (sealed == Ticked.NO && !listedSealed.isEmpty())
             || (sealed == Ticked.YES && !jars.in(unsealed).isEmpty());
     if (sealDiffers) {
-      row.problem("sealed", "the load's row tells otherwise of its seal", "tell it once");
+      row.problem("sealed", "the load's row says otherwise of its seal", "say it once");
     }
     JarNumbers low = someLost.plus(halfLost);
     boolean liquidDiffers =
@@ -87,7 +99,7 @@ record JarRows(
               case HALF_OR_MORE -> !jars.minus(halfLost).isEmpty();
             };
     if (liquidDiffers) {
-      row.problem("liquid", "the load's row tells otherwise of its liquid", "tell it once");
+      row.problem("liquid", "the load's row says otherwise of its liquid", "say it once");
     }
   }
 }

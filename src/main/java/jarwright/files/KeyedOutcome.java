@@ -1,5 +1,6 @@
 package jarwright.files;
 
+import jarwright.pantry.Departures;
 import jarwright.pantry.LoadReport;
 import jarwright.pantry.Pantry;
 import jarwright.problem.Place;
@@ -15,6 +16,8 @@ import java.util.Optional;
 
 /** What happened on a canning day, keyed in cell by cell with the columns of a day's file. */
 public final class KeyedOutcome {
+  private static final List<String> WORDS = List.of("all", "?");
+
   private KeyedOutcome() {}
 
   /**
@@ -55,13 +58,24 @@ public final class KeyedOutcome {
     RecordWords words = new RecordWords(fields);
     switch (column) {
       case "start", "last-start", "end" -> words.time(column);
-      case "kept", "cloudy", "acid-in-every-jar", "vented" -> words.ticked(column);
-      case "unsealed", "some-lost", "half-lost", "unfilled", "jars" -> words.jars(column);
+      case "kept", "cloudy", "acid-in-every-jar", "vented", "gauge-tested" -> words.ticked(column);
+      case "unsealed", "some-lost", "half-lost", "jars", "in-refrigerator", "in-freezer" ->
+          words.jars(column);
+      case "unfilled", "acid-missing" -> allOrJars(fields, words, column);
+      case "otherwise" -> words.read(column, Departures::parse, LoadRows.OTHERWISE_REMEDY);
+      case "since" -> words.localMoment(column);
       case "lowest-psi" -> words.pressure(column);
       case "restarts" -> fields.count(column, 0, LoadRows.MOST_RESTARTS);
       case "date" -> ClockWord.date(fields, column);
       default -> fields.text(column);
     }
     return problems.list().stream().findFirst();
+  }
+
+  private static void allOrJars(Fields fields, RecordWords words, String column) {
+    boolean word = fields.plainWord(column).filter(w -> WORDS.contains(w)).isPresent();
+    if (!word) {
+      words.jars(column);
+    }
   }
 }

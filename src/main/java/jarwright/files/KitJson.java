@@ -9,6 +9,7 @@ import jarwright.batch.BatchRecord;
 import jarwright.day.DayPlan;
 import jarwright.plan.Kitchen;
 import jarwright.plan.Plan;
+import jarwright.process.Buying;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Collection;
@@ -35,10 +36,11 @@ public final class KitJson {
    * The file's content, UTF-8.
    *
    * @param days the plan's days by the clock
+   * @param buying how ingredients are bought
    * @param files the names of the kit's other files, in order
    */
   public static byte[] of(
-      Plan plan, List<Entry> batches, List<DayPlan> days, Collection<String> files)
+      Plan plan, List<Entry> batches, List<DayPlan> days, Buying buying, Collection<String> files)
       throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DefaultIndenter lines = new DefaultIndenter("  ", "\n");
@@ -46,13 +48,14 @@ public final class KitJson {
     printer.indentObjectsWith(lines);
     try (JsonGenerator out = new JsonFactory().createGenerator(bytes)) {
       out.setPrettyPrinter(printer);
-      new KitJson(out).write(plan, batches, days, files);
+      new KitJson(out).write(plan, batches, days, buying, files);
       out.writeRaw('\n');
     }
     return bytes.toByteArray();
   }
 
-  private void write(Plan plan, List<Entry> batches, List<DayPlan> days, Collection<String> files)
+  private void write(
+      Plan plan, List<Entry> batches, List<DayPlan> days, Buying buying, Collection<String> files)
       throws IOException {
     out.writeStartObject();
     out.writeStringField("format", "jarwright-kit");
@@ -64,6 +67,8 @@ public final class KitJson {
       new KitJsonBatch(out, entry.batch(), entry.record()).write();
     }
     out.writeEndArray();
+    out.writeFieldName("shopping");
+    ShoppingJson.write(out, batches.stream().map(Entry::batch).toList(), buying);
     out.writeFieldName("days");
     DayJson.write(out, days);
     out.writeArrayFieldStart("files");

@@ -114,7 +114,7 @@ public final class Ledger {
     for (String line : found.undoes()) {
       read(new StringReader(line), false, undoes::add);
     }
-    PantryFold fold = new PantryFold(undoes);
+    PantryFold fold = new PantryFold(undoes, FoodTables::own);
     each(fold::add);
     return fold.pantry();
   }

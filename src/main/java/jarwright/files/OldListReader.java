@@ -4,11 +4,18 @@ import jarwright.lot.UseBy;
 import jarwright.pantry.LotFacts;
 import jarwright.pantry.OldJars;
 import jarwright.pantry.OldList;
+import jarwright.pantry.Ticked;
+import jarwright.pantry.ToldProcess;
+import jarwright.pantry.Vouched;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
+import jarwright.process.AcidKind;
 import jarwright.process.JarSize;
+import jarwright.process.Method;
 import jarwright.process.Pack;
 import jarwright.process.Product;
+import jarwright.quantity.Altitude;
+import jarwright.quantity.GaugePressure;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -26,17 +33,37 @@ import java.util.regex.Pattern;
  *
  * <p>Columns: {@code product} and {@code jars}, how many, are needed. What is known besides: {@code
  * size} as the process tables name it, {@code pack}, {@code packed} (a day, a month as 2025-08 or a
- * year), {@code use-by}, {@code shelf}, {@code from}, {@code lids}, {@code process} (in words;
- * nobody vouches for it) and {@code note}.
+ * year), {@code use-by}, {@code shelf}, {@code from}, {@code lids}, {@code process} (in words) and
+ * {@code note}. Where somebody vouches for the jars: {@code vouched-by} and {@code source}, and
+ * what is compared with the tables: {@code method}, {@code minutes}, {@code pressure}, {@code
+ * altitude} and {@code acid}.
  */
 public final class OldListReader {
   /** All columns. */
   public static final List<String> COLUMNS =
       List.of(
-          "product", "jars", "size", "pack", "packed", "use-by", "shelf", "from", "lids", "process",
-          "note");
+          "product",
+          "jars",
+          "size",
+          "pack",
+          "packed",
+          "use-by",
+          "shelf",
+          "from",
+          "lids",
+          "process",
+          "note",
+          "vouched-by",
+          "source",
+          "method",
+          "minutes",
+          "pressure",
+          "altitude",
+          "acid");
 
+  private static final List<String> TOLD = List.of("minutes", "pressure", "altitude", "acid");
   private static final int MOST_JARS = 9_999;
+  private static final int MOST_MINUTES = 999;
   private static final Pattern YEAR = Pattern.compile("\\d{4}");
   private static final Pattern MONTH = Pattern.compile("\\d{4}-\\d{2}");
   private static final String DATES = "write 2025-08-24, 2025-08 or 2025, or leave it empty";
@@ -92,6 +119,7 @@ public final class OldListReader {
     Optional<Days> packed = words.read("packed", OldListReader::days, DATES);
     Optional<LocalDate> said = ClockWord.date(fields, "use-by");
     check(fields, packed, said);
+    Optional<Vouched> vouched = vouched(fields, words);
     if (product.isEmpty() || jars.isEmpty()) {
       return Optional.empty();
     }
@@ -115,8 +143,59 @@ public final class OldListReader {
             facts,
             packed.map(Days::last),
             said.isPresent(),
-            process(words.text("process"), packed),
+            process(words.text("process").or(() -> way(fields)), packed),
+            vouched,
             jars.getAsInt()));
+  }
+
+  /** A method that is none of the program's is kept in words, by which it may be refused. */
+  private static Optional<String> way(Fields fields) {
+    return fields.text("method").filter(t -> method(fields).isEmpty());
+  }
+
+  private static Optional<Method> method(Fields fields) {
+    return fields
+        .plainWord("method")
+        .flatMap(w -> w.contains("bath") ? Optional.of(Method.BOILING_WATER) : Method.named(w));
+  }
+
+  private Optional<Vouched> vouched(Fields fields, RecordWords words) {
+    OptionalInt minutes = fields.count("minutes", 1, MOST_MINUTES);
+    ToldProcess told =
+        new ToldProcess(
+            method(fields),
+            minutes.isPresent() ? Optional.of(minutes.getAsInt()) : Optional.empty(),
+            words.read("pressure", GaugePressure::parse, "write it like 11 psi"),
+            words.read("altitude", Altitude::parse, "write it like 420 m or 1,400 ft"),
+            acid(fields, words));
+    Optional<String> who = words.text("vouched-by");
+    Optional<String> source = words.text("source");
+    if (who.isPresent() && source.isPresent()) {
+      return Optional.of(new Vouched(who.get(), source.get(), told));
+    }
+    if (who.isPresent() || source.isPresent()) {
+      fields.problem(
+          who.isPresent() ? "vouched-by" : "source",
+          "somebody vouches for jars by a name and a source",
+          "fill in both: who says it in vouched-by, and which tested process in source");
+    } else {
+      TOLD.stream()
+          .filter(fields::has)
+          .findFirst()
+          .ifPresent(
+              key ->
+                  fields.problem(
+                      key,
+                      "it is compared with the tables only where somebody vouches for it",
+                      "fill in vouched-by and source too, or write it under process"));
+    }
+    return Optional.empty();
+  }
+
+  private static Ticked acid(Fields fields, RecordWords words) {
+    Optional<String> word = fields.plainWord("acid");
+    boolean named = word.flatMap(w -> AcidKind.named(w.replace('-', ' '))).isPresent();
+    return named ? Ticked.YES : words.ticked("acid");
   }
 
   /** What is known in words; a month or a year would else be lost, since its first day is kept. */

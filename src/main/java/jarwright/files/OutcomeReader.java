@@ -2,10 +2,7 @@ package jarwright.files;
 
 import jarwright.lot.LotCode;
 import jarwright.pantry.LoadReport;
-import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
-import jarwright.pantry.Planned;
-import jarwright.pantry.Required;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import java.io.IOException;
@@ -20,15 +17,20 @@ import java.util.Optional;
 /**
  * Reads what happened on a canning day, as CSV with the fields of the checklist. Two shapes may be
  * mixed: one row for each load, which lists the numbers of its jars that did not seal or lost
- * liquid; and rows for single jars.
+ * liquid; and rows for single jars. A load may be told of when it has been processed, and its jars
+ * once they have cooled, in the same rows filled in further or in rows of their own.
  *
  * <p>Columns: {@code lot}; {@code load} (1 where left out); {@code jars} in the load (else those
  * planned); {@code date} (else the day of packing); {@code start}, {@code last-start} and {@code
  * end} of the clock; {@code kept} (boil or pressure, from the last start on); {@code lowest-psi};
- * {@code restarts}; {@code cloudy} (the canner's water); {@code acid-in-every-jar}; {@code vented};
- * {@code unsealed}, {@code some-lost}, {@code half-lost}, {@code unfilled} (jar numbers, or none);
- * {@code note}; and for a single jar {@code jar}, {@code sealed}, {@code liquid}. A lot left out is
- * that of the row above. A question mark says that nobody knows.
+ * {@code restarts}; {@code cloudy} (the canner's water); {@code acid-in-every-jar}, or {@code
+ * acid-missing} (jar numbers, none or all); {@code vented}; {@code gauge-tested} (the dial, within
+ * a year); {@code otherwise} (words of {@link jarwright.pantry.Otherwise}, each with the jars it is
+ * said of); {@code unsealed}, {@code some-lost}, {@code half-lost} (jar numbers, or none); {@code
+ * in-refrigerator}, {@code in-freezer} (jars put away before they were told of, {@code since}
+ * when); {@code unfilled} (jar numbers, none or all); {@code note}; and for a single jar {@code
+ * jar}, {@code sealed}, {@code liquid}. A lot left out is that of the row above. A question mark
+ * says that nobody is sure.
  */
 public final class OutcomeReader {
   /** All columns, in the order in which a sheet shows them. */
@@ -46,17 +48,23 @@ public final class OutcomeReader {
           "restarts",
           "cloudy",
           "acid-in-every-jar",
+          "acid-missing",
           "vented",
+          "gauge-tested",
+          "otherwise",
           "unsealed",
           "some-lost",
           "half-lost",
+          "in-refrigerator",
+          "in-freezer",
+          "since",
           "unfilled",
           "jar",
           "sealed",
           "liquid",
           "note");
 
-  private static final int MOST_LOADS = 99;
+  static final int MOST_LOADS = 99;
 
   private final Pantry pantry;
   private final ZoneId zone;
@@ -102,16 +110,12 @@ public final class OutcomeReader {
       above = key;
     }
     List<LoadReport> reports = new ArrayList<>();
-    loads.forEach((key, load) -> load.report(required(key.lot()), zone).ifPresent(reports::add));
+    loads.forEach((key, load) -> load.report(pantry.lot(key.lot()), zone).ifPresent(reports::add));
     if (loads.isEmpty() && problems.isEmpty()) {
       problems.add(rows.place(), "there is no row below the header", "write a row for each load");
     }
     problems.refuse();
     return reports;
-  }
-
-  private Optional<Required> required(LotCode lot) {
-    return pantry.lot(lot).flatMap(Lot::planned).map(Planned::required);
   }
 
   private Optional<Key> key(Fields fields, Optional<Key> above) {

@@ -36,7 +36,7 @@ final class PlanWords {
 
   /** What a text says where every word of it is understood and none is a food or a time. */
   Optional<Said> hear(String text) throws IOException, Refused {
-    Heard heard = search().hear(text);
+    Heard heard = search().hearAsWritten(text);
     boolean whole = heard.food() instanceof Meaning.Nothing && heard.said().times().isEmpty();
     return whole ? Optional.of(heard.said()) : Optional.empty();
   }

@@ -7,7 +7,6 @@ import jarwright.process.AcidRule;
 import jarwright.process.Formula;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
-import jarwright.process.SaltRule;
 import jarwright.process.Syrup;
 import jarwright.process.SyrupRow;
 import java.io.IOException;
@@ -214,9 +213,7 @@ public final class ProcessTables {
   }
 
   private static boolean needsFormula(Product product) {
-    boolean inFormula =
-        product.acid() instanceof AcidRule.InFormula
-            || product.salt().kind() == SaltRule.Kind.IN_FORMULA;
+    boolean inFormula = product.acid() instanceof AcidRule.InFormula || product.salt().isFixed();
     return inFormula && !product.note().contains(FORMULA_ELSEWHERE);
   }
 }

@@ -108,6 +108,9 @@ final class ProductRules {
     if (IN_FORMULA.contains(cell)) {
       return new SaltRule(SaltRule.Kind.IN_FORMULA, Optional.empty(), JarSize.QUART);
     }
+    if (cell.equals("in-brine")) {
+      return new SaltRule(SaltRule.Kind.BRINE, Optional.empty(), JarSize.QUART);
+    }
     if (cell.equals("to taste")) {
       return new SaltRule(SaltRule.Kind.TASTE, Optional.empty(), JarSize.QUART);
     }

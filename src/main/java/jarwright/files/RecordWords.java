@@ -3,10 +3,14 @@ package jarwright.files;
 import jarwright.lot.JarId;
 import jarwright.lot.LotCode;
 import jarwright.pantry.JarNumbers;
+import jarwright.pantry.LoadClock;
 import jarwright.pantry.Ticked;
 import jarwright.quantity.GaugePressure;
 import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.zone.ZoneRules;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -17,6 +21,7 @@ import java.util.regex.Pattern;
 final class RecordWords {
   private static final Pattern TIME =
       Pattern.compile("(\\d{1,2})[:.](\\d{2})(?:[:.](\\d{2}))?(?:\\s*([ap])\\.?m\\.?)?");
+  private static final Pattern DATED = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})[ T]+(.*)");
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?(?:E[+-]?\\d+)?");
   private static final Pattern PLAIN_PSI = Pattern.compile("\\d+(?:\\.\\d+)?");
 
@@ -87,7 +92,7 @@ final class RecordWords {
 
   /** Blank where nothing stands there, or a question mark. */
   Ticked ticked(String key) {
-    return read(key, Ticked::parse, "write yes, no, or ? if nobody knows").orElse(Ticked.BLANK);
+    return read(key, Ticked::parse, "write yes, no, or ? if you are not sure").orElse(Ticked.BLANK);
   }
 
   /** A time of day, to the second; 8:30, 08:30, 20:30:00 and 8:30 PM. */
@@ -96,6 +101,53 @@ final class RecordWords {
         .text(key)
         .filter(t -> !t.equals("?"))
         .flatMap(t -> read(key, RecordWords::timeOfDay, "write it like 08:30 or 17:45"));
+  }
+
+  /** A day and a time of it, or a time alone. */
+  record LocalMoment(Optional<LocalDate> day, LocalTime time) {}
+
+  /** A time of day, with its date before it where that is not plain. */
+  Optional<LocalMoment> localMoment(String key) {
+    return read(key, RecordWords::readMoment, "write it like 2026-08-25 08:30, or 08:30");
+  }
+
+  private static LocalMoment readMoment(String text) {
+    Matcher dated = DATED.matcher(text.strip());
+    if (!dated.matches()) {
+      return new LocalMoment(Optional.empty(), timeOfDay(text));
+    }
+    try {
+      return new LocalMoment(
+          Optional.of(LocalDate.parse(dated.group(1))), timeOfDay(dated.group(2)));
+    } catch (DateTimeException e) {
+      throw new IllegalArgumentException(
+          "there is no day " + dated.group(1) + " in the calendar", e);
+    }
+  }
+
+  /**
+   * The same as a moment; a time alone is the first such time from the given moment on.
+   *
+   * @param from empty where it is not known, which asks for the day
+   */
+  Optional<OffsetDateTime> moment(String key, Optional<OffsetDateTime> from, ZoneRules rules) {
+    Optional<LocalMoment> local = localMoment(key);
+    if (local.isEmpty()) {
+      return Optional.empty();
+    }
+    LocalMoment said = local.get();
+    if (said.day().isEmpty() && from.isEmpty()) {
+      fields.problem(key, "the day is missing", "write it like 2026-08-25 08:30");
+      return Optional.empty();
+    }
+    Optional<OffsetDateTime> moment =
+        said.day().isPresent()
+            ? LoadClock.last(said.day().get().atTime(said.time()), rules)
+            : LoadClock.next(said.time(), from.get(), rules);
+    if (moment.isEmpty()) {
+      fields.problem(key, "no clock showed that time", "write what the clock showed");
+    }
+    return moment;
   }
 
   private static LocalTime timeOfDay(String text) {
@@ -121,8 +173,11 @@ final class RecordWords {
     }
   }
 
-  /** A pressure; a plain number is in psi, as the gauge of the tables. */
+  /** A pressure, or a question mark; a plain number is in psi, as the gauge of the tables. */
   Optional<GaugePressure> pressure(String key) {
+    if (fields.said(key).equals("?")) {
+      return Optional.empty();
+    }
     return fields.amount(
         key,
         t -> GaugePressure.parse(PLAIN_PSI.matcher(t.strip()).matches() ? t + " psi" : t),

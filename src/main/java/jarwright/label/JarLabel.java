@@ -7,6 +7,7 @@ import jarwright.lot.UseBy;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
 import jarwright.pantry.LotFacts;
+import jarwright.pantry.Origin;
 import jarwright.quantity.Rounding;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
@@ -69,26 +70,34 @@ public record JarLabel(
   }
 
   /**
-   * The label of the first jar of a lot from an old list, of which little is known: it says that
-   * nobody can vouch for its process.
+   * The label of the first jar of a lot from an old list, of which little is known: it says by
+   * whose word it may be eaten.
    *
    * @throws IllegalArgumentException where nobody knows its use-by date
    */
   public static JarLabel of(
-      LotCode lot, LotFacts facts, String product, Optional<String> link, Wording words) {
+      LotCode lot,
+      LotFacts facts,
+      Origin origin,
+      String product,
+      Optional<String> link,
+      Wording words) {
     UseBy useBy =
         facts
             .useBy()
             .map(UseBy::new)
             .orElseThrow(() -> new IllegalArgumentException("a label needs a use-by date"));
-    String unknown = words.text("label.process.unknown");
+    String process =
+        origin instanceof Origin.ByWord by
+            ? words.text("says.by-word.short", Map.of("who", by.vouched().who()))
+            : words.text("says.unvouched");
     return new JarLabel(
         lot.jar(1),
         product,
         facts.packed(),
         useBy,
-        List.of(unknown),
-        List.of(product, unknown),
+        List.of(process),
+        List.of(product, process),
         link,
         Optional.empty());
   }
@@ -116,17 +125,15 @@ public record JarLabel(
 
   private static List<String> facts(BatchRecord record, Style style, Wording words) {
     List<String> facts = new ArrayList<>();
-    facts.add(
-        words.text(
-            "label.pack",
-            Map.of(
-                "pack", words.text("pack." + record.food().pack()),
-                "jar", words.count("jar." + record.food().jar(), 1))));
     BatchRecord.Processing processing = record.processing();
     facts.add(
         words.text(
             processing.tested().isPressure() ? "label.process.pressure" : "label.process",
             process(processing, words, style)));
+    facts.add(
+        words.text(
+            "label.pack." + record.food().pack(),
+            Map.of("jar", words.text("label.jar." + record.food().jar()))));
     facts.add(words.text("label.altitude", Map.of("altitude", processing.altitude().text(style))));
     record
         .additions()
@@ -160,7 +167,7 @@ public record JarLabel(
     List<String> coded = new ArrayList<>();
     coded.add(product);
     coded.add(words.text("pack." + record.food().pack()));
-    coded.add(words.count("jar." + record.food().jar(), 1));
+    coded.add(words.text("label.jar." + record.food().jar()));
     coded.add(words.text("method." + record.processing().method()));
     coded.add(words.text("label.minutes", Map.of("n", record.processing().tested().minutes())));
     coded.add(record.processing().altitude().toString());

@@ -127,7 +127,8 @@ public final class Wording {
    * A date in the words' own style.
    *
    * @param style the end of a {@code date.…} key, whose text may hold {@code {year}}, {@code
-   *     {month}} (name), {@code {mon}} (short name), {@code {mm}}, {@code {dd}} and {@code {day}}
+   *     {month}} (name), {@code {mon}} (short name), {@code {mm}}, {@code {dd}}, {@code {day}},
+   *     {@code {weekday}}
    */
   public String date(String style, LocalDate date) {
     String key = "date." + style;
@@ -140,6 +141,8 @@ public final class Wording {
     putIfUsed(values, pattern, "mm", String.format(Locale.ROOT, "%02d", month));
     putIfUsed(values, pattern, "dd", String.format(Locale.ROOT, "%02d", date.getDayOfMonth()));
     putIfUsed(values, pattern, "day", String.valueOf(date.getDayOfMonth()));
+    String weekday = String.valueOf(date.getDayOfWeek().getValue());
+    putIfUsed(values, pattern, "weekday", texts.get("weekday." + weekday));
     return text(key, values);
   }
 

@@ -6,7 +6,7 @@ import java.util.Set;
 
 /** What can be done with a jar, and with a jar in which standing. */
 public enum Deed {
-  UNFILLED("", Kind.PLANNED),
+  UNFILLED("", Kind.PLANNED, Kind.COOLING),
   MOVED("to", Kind.ON_SHELF),
   TAKEN("note", Kind.ON_SHELF, Kind.IN_REFRIGERATOR, Kind.IN_FREEZER, Kind.TO_RECAN, Kind.MISSING),
   TOSSED(
@@ -31,6 +31,7 @@ public enum Deed {
       Kind.TO_RECAN,
       Kind.TO_THROW_AWAY),
   FOUND("shelf", Kind.MISSING, Kind.TAKEN, Kind.TOSSED),
+  /** Of ledgers that knew no {@link Checked}: looked at, told in a sentence. */
   LOOKED_AT("note", Kind.values());
 
   private final String key;

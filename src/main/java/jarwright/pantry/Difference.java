@@ -18,6 +18,8 @@ public record Difference(
     MOVED,
     /** Seen, though the ledger has them gone. */
     FOUND,
+    /** Seen, though the ledger has them gone, and not to be eaten. */
+    TURNED_UP,
     /** Seen on a shelf where they must not stand. */
     NOT_FOR_SHELF,
     /** Seen, though nobody has recorded how they came out of the canner. */
@@ -35,7 +37,7 @@ public record Difference(
     return switch (kind) {
       case MISSING -> Optional.of(JarStep.missing());
       case MOVED -> Optional.of(JarStep.moved(place));
-      case FOUND -> Optional.of(JarStep.found(place));
+      case FOUND, TURNED_UP -> Optional.of(JarStep.found(place));
       default -> Optional.empty();
     };
   }

@@ -22,7 +22,27 @@ public enum Finding {
   VENTING_NOT_RECORDED,
   ACID_LEFT_OUT,
   ACID_NOT_RECORDED,
+  /** The dial gauge was not tested within a year before the day. */
+  GAUGE_NOT_TESTED,
+  GAUGE_TEST_NOT_RECORDED,
+  /** A pressure canner was cooled or opened sooner than it does by itself. */
+  COOLING_FORCED,
+  LIDS_UNCOVERED,
+  /** A larger jar than the time is for. */
+  JAR_LARGER,
+  /** Packed raw where the process is for hot food, or the other way round. */
+  PACKED_OTHERWISE,
+  RECIPE_CHANGED,
+  /** Signs of spoilage, as {@link Sign}. */
+  LEAKS,
+  BULGES,
+  SPURTS,
+  SMELL,
+  MOLD,
+  COLOR,
   NOT_SEALED,
+  /** Could be canned again, were there a tested way to do so with this food. */
+  NO_HOT_PACK,
   SOME_LOST,
   HALF_LOST,
   /** The canner's water was cloudy, or nobody looked, and this jar has lost liquid. */

@@ -9,6 +9,8 @@ public enum Grade {
   SHELF("shelf"),
   USE_FIRST("use-first"),
   REFRIGERATE("refrigerate"),
+  /** It was frozen in time and stays so. */
+  FREEZER("freezer"),
   RECAN("recan"),
   THROW_AWAY("throw-away");
 

@@ -9,7 +9,17 @@ import java.util.function.Function;
 
 /** What an event says happened. The kinds are closed: an unknown one is from a newer program. */
 public sealed interface Happening
-    permits Opened, Planned, LoadRun, Outcome, JarStep, Spoiled, Imported, Undone {
+    permits Opened,
+        Planned,
+        Cancelled,
+        LoadRun,
+        Outcome,
+        JarStep,
+        Spoiled,
+        Checked,
+        Imported,
+        Vouched,
+        Undone {
 
   /** The word in the ledger's event column. */
   String kind();
@@ -42,10 +52,13 @@ public sealed interface Happening
       Map<String, Function<Detail, Happening>> readers = new LinkedHashMap<>();
       readers.put(Opened.KIND, Opened::from);
       readers.put(Planned.KIND, Planned::from);
+      readers.put(Cancelled.KIND, Cancelled::from);
       readers.put(LoadRun.KIND, LoadRun::from);
       readers.put(Outcome.KIND, Outcome::from);
       readers.put(Imported.KIND, Imported::from);
+      readers.put(Vouched.KIND, Vouched::from);
       readers.put(Spoiled.KIND, Spoiled::from);
+      readers.put(Checked.KIND, Checked::from);
       readers.put(Undone.KIND, Undone::from);
       readers.putAll(JarStep.readers());
       return readers;

@@ -1,7 +1,7 @@
 package jarwright.pantry;
 
 /**
- * Jars from an old list, not made with the program: nothing vouches for their process.
+ * Jars from an old list, not made with the program: what vouches for them is told apart.
  *
  * @param known what the list said besides
  */

@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -13,7 +14,7 @@ import java.util.function.Function;
  *
  * @param word what the deed asks for: the shelf, the reason, the day; may be empty
  */
-public record JarStep(Deed deed, String word) implements Happening {
+public record JarStep(Deed deed, String word) implements Happening, JarReport {
   public JarStep {
     if (deed == Deed.REFRIGERATED) {
       checkDay(word);
@@ -70,21 +71,45 @@ public record JarStep(Deed deed, String word) implements Happening {
     return new JarStep(Deed.FOUND, shelf);
   }
 
-  /** Looked at and found sound: the doubt is lifted. */
-  public static JarStep lookedAt(String note) {
-    return new JarStep(Deed.LOOKED_AT, note);
+  /**
+   * Why it must not be done to this jar at that time, as in {@code is taken}; empty if it may. What
+   * is only to be thrown away can only be thrown away, and what is in doubt stays where it is until
+   * it has been looked over.
+   */
+  @Override
+  public Optional<String> hindrance(Jar jar, OffsetDateTime when) {
+    Optional<String> conflict = conflict(jar, jar.standingAt(when), when);
+    if (conflict.isPresent()) {
+      return conflict;
+    }
+    boolean eatenOrKept =
+        switch (deed) {
+          case TAKEN, REFRIGERATED, FROZEN, RECANNED -> true;
+          default -> false;
+        };
+    if (eatenOrKept && jar.doubt().isPresent()) {
+      return Optional.of("is in doubt");
+    }
+    Jar there = jar.standing() instanceof Standing.Missing lost ? jar.with(lost.before()) : jar;
+    if (deed == Deed.TAKEN && !Advice.word(there, when).mayBeEaten()) {
+      return Optional.of("is not to be eaten");
+    }
+    return Optional.empty();
   }
 
-  /** Why it cannot happen to this jar at that time, as in {@code is taken}; empty if it can. */
-  public Optional<String> hindrance(Jar jar, OffsetDateTime when) {
-    if (deed == Deed.LOOKED_AT && jar.doubt().isEmpty()) {
-      return Optional.of("is not in doubt");
-    }
-    Standing now = jar.standingAt(when);
+  /**
+   * Why it cannot have happened to this jar, wherever the ledger has it; empty if it can. What was
+   * eaten against all advice was eaten.
+   */
+  Optional<String> conflict(Jar jar, OffsetDateTime when) {
+    return conflict(jar, jar.inTime(when), when);
+  }
+
+  private Optional<String> conflict(Jar jar, Standing now, OffsetDateTime when) {
     boolean possible = deed.isPossibleFor(now.kind());
     if (deed == Deed.TAKEN && jar.standing() instanceof Standing.Missing missing) {
       // Eaten after all; but a lost jar does not become fit to eat by having been lost.
-      possible = deed.isPossibleFor(jar.with(missing.before()).standingAt(when).kind());
+      possible = deed.isPossibleFor(jar.with(missing.before()).inTime(when).kind());
     }
     return possible ? Optional.empty() : Optional.of("is " + now.kind().text());
   }
@@ -99,8 +124,9 @@ public record JarStep(Deed deed, String word) implements Happening {
       case FROZEN -> jar.with(new Standing.InFreezer());
       case RECANNED -> jar.with(new Standing.Recanned(when));
       case MISSING -> jar.with(new Standing.Missing(jar.standing(), when));
-      case FOUND -> jar.with(foundAgain(jar));
-      case LOOKED_AT -> jar.with(Optional.empty());
+      case FOUND -> foundAgain(jar, when);
+      // A look told in a sentence lifts nothing; Checked does, sign by sign.
+      case LOOKED_AT -> jar;
     };
   }
 
@@ -108,13 +134,20 @@ public record JarStep(Deed deed, String word) implements Happening {
    * What was missing is again what it was. What had been thrown away, or was never fit for a shelf,
    * is not trusted.
    */
-  private Standing foundAgain(Jar jar) {
+  private Jar foundAgain(Jar jar, OffsetDateTime when) {
     Standing onShelf = new Standing.OnShelf(word, jar.isUsedFirst());
     if (jar.standing() instanceof Standing.Missing missing) {
-      return missing.before() instanceof Standing.OnShelf ? onShelf : missing.before();
+      return jar.with(missing.before() instanceof Standing.OnShelf ? onShelf : missing.before());
     }
     boolean trusted = jar.standing() instanceof Standing.Taken && jar.mayStandOnShelf();
-    return trusted ? onShelf : new Standing.ToThrowAway();
+    return trusted
+        ? jar.with(onShelf)
+        : jar.with(new Standing.ToThrowAway()).with(new Reason.TurnedUp(when));
+  }
+
+  @Override
+  public List<Happening> happenings(Jar jar) {
+    return List.of(this);
   }
 
   @Override

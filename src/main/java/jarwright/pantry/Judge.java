@@ -12,7 +12,7 @@ import java.util.function.Function;
 
 /**
  * Gives each jar its verdict by the rules. Where rules or their sources differ the strictest one
- * holds; a load that was not processed as tested fails with all its jars, sealed or not.
+ * holds; a jar that was not processed as tested fails, sealed or not.
  */
 public final class Judge {
   private final VerdictRules rules;
@@ -22,103 +22,126 @@ public final class Judge {
   }
 
   /**
-   * The verdict on a jar.
+   * Where and since when a jar was kept cold before it was told of.
    *
-   * @param sealed by the tests for a seal, after cooling
-   * @param anyLow whether any jar of the load has lost liquid
+   * @param frozen else refrigerated
+   */
+  public record Chilled(OffsetDateTime since, boolean frozen) {}
+
+  /**
+   * The verdict on a jar; empty while nothing speaks against it and nobody has seen how it came
+   * out.
+   *
+   * @param seen once it had cooled
+   * @param chilled empty where it stood in the room
    * @param now when the verdict is given: what could still be done may be over
    */
-  public Judged judge(
-      Required required,
-      Observed seen,
-      boolean sealed,
-      Liquid lost,
-      boolean anyLow,
-      OffsetDateTime now) {
+  public Optional<Judged> judge(
+      LoadRun run, int jar, Optional<Seen> seen, Optional<Chilled> chilled, OffsetDateTime now) {
     Set<Finding> found = EnumSet.noneOf(Finding.class);
-    found.addAll(seen.against(required));
-    found.addAll(against(sealed, lost, seen.cloudy(), anyLow));
+    found.addAll(run.against(jar));
+    seen.ifPresent(s -> found.addAll(s.against()));
+    if (found.isEmpty() && seen.isEmpty()) {
+      return Optional.empty();
+    }
     if (found.isEmpty()) {
       found.add(Finding.SOUND);
     }
-    Optional<OffsetDateTime> from = seen.countedFrom();
-    List<VerdictRule> strictest = new ArrayList<>();
-    Grade grade = Grade.SHELF;
-    List<VerdictRule> all = rules.of(found);
-    for (VerdictRule rule : all) {
-      Grade here = gradeAt(rule, from, now);
-      if (here.isStricterThan(grade)) {
-        strictest.clear();
-        grade = here;
+    return Optional.of(new Case(run, chilled, now).judge(rules, found));
+  }
+
+  /** One jar's hours. */
+  private record Case(LoadRun run, Optional<Chilled> chilled, OffsetDateTime now) {
+
+    Judged judge(VerdictRules rules, Set<Finding> found) {
+      List<VerdictRule> all = rules.of(found);
+      List<VerdictRule> strictest = new ArrayList<>();
+      Grade grade = Grade.SHELF;
+      for (VerdictRule rule : all) {
+        Grade here = grade(rule);
+        if (here.isStricterThan(grade)) {
+          strictest.clear();
+          grade = here;
+        }
+        if (here == grade) {
+          strictest.add(rule);
+        }
       }
-      if (here == grade) {
-        strictest.add(rule);
+      if (grade != Grade.RECAN || run.required().recan()) {
+        return new Judged(verdict(grade, all), strictest);
       }
+      List<VerdictRule> cold = rules.of(EnumSet.of(Finding.NO_HOT_PACK));
+      strictest.addAll(cold);
+      all = new ArrayList<>(all);
+      all.addAll(cold);
+      return new Judged(verdict(Grade.REFRIGERATE, all), strictest);
     }
-    return new Judged(verdict(grade, all, from), strictest);
-  }
 
-  private static Set<Finding> against(boolean sealed, Liquid lost, Ticked cloudy, boolean anyLow) {
-    Set<Finding> found = EnumSet.noneOf(Finding.class);
-    if (!sealed) {
-      found.add(Finding.NOT_SEALED);
+    private Optional<OffsetDateTime> from() {
+      return run.seen().countedFrom();
     }
-    switch (lost) {
-      case NONE -> {}
-      case SOME -> found.add(Finding.SOME_LOST);
-      case HALF_OR_MORE -> found.add(Finding.HALF_LOST);
+
+    /**
+     * What the rule says while there is time, and that the jar is thrown away when there is none.
+     */
+    private Grade grade(VerdictRule rule) {
+      return switch (rule.verdict()) {
+        case SHELF, USE_FIRST, THROW_AWAY -> rule.verdict();
+        case REFRIGERATE, FREEZER -> eatable(rule) ? cold() : Grade.THROW_AWAY;
+        case RECAN -> {
+          OffsetDateTime until = chilled.map(Chilled::since).orElse(now);
+          if (from().isEmpty()
+              || until.isAfter(from().get().plusHours(rule.hours().getAsInt()))
+              || !eatable(rule)) {
+            yield Grade.THROW_AWAY;
+          }
+          yield chilled.isPresent() ? cold() : Grade.RECAN;
+        }
+      };
     }
-    if (cloudy != Ticked.NO && lost != Liquid.NONE) {
-      found.add(Finding.CLOUDY_AND_LOW);
-    } else if (cloudy != Ticked.NO && !anyLow) {
-      found.add(Finding.CLOUDY_NONE_LOW);
+
+    private Grade cold() {
+      return chilled.filter(Chilled::frozen).isPresent() ? Grade.FREEZER : Grade.REFRIGERATE;
     }
-    return found;
-  }
 
-  /** What the rule says while there is time, and that the jar is thrown away when there is none. */
-  private static Grade gradeAt(
-      VerdictRule rule, Optional<OffsetDateTime> from, OffsetDateTime now) {
-    boolean over =
-        switch (rule.verdict()) {
-          case RECAN ->
-              from.isEmpty() || now.isAfter(from.get().plusHours(rule.hours().getAsInt()));
-          case REFRIGERATE -> from.isEmpty() || today(from, now).isAfter(lastDay(from.get(), rule));
-          case SHELF, USE_FIRST, THROW_AWAY -> false;
-        };
-    return over ? Grade.THROW_AWAY : rule.verdict();
-  }
+    /** What is frozen keeps; what is refrigerated has its days. */
+    private boolean eatable(VerdictRule rule) {
+      return cold() == Grade.FREEZER
+          || rule.days().isEmpty()
+          || from().filter(t -> !today(t).isAfter(lastDay(t, rule))).isPresent();
+    }
 
-  private static LocalDate today(Optional<OffsetDateTime> from, OffsetDateTime now) {
-    return now.withOffsetSameInstant(from.orElse(now).getOffset()).toLocalDate();
-  }
+    private LocalDate today(OffsetDateTime from) {
+      return now.withOffsetSameInstant(from.getOffset()).toLocalDate();
+    }
 
-  private static LocalDate lastDay(OffsetDateTime from, VerdictRule rule) {
-    return from.toLocalDate().plusDays(rule.days().getAsInt());
-  }
+    private static LocalDate lastDay(OffsetDateTime from, VerdictRule rule) {
+      return from.toLocalDate().plusDays(rule.days().getAsInt());
+    }
 
-  private static Verdict verdict(
-      Grade grade, List<VerdictRule> all, Optional<OffsetDateTime> from) {
-    Optional<LocalDate> eatBy =
-        from.flatMap(f -> least(all, VerdictRule::days).map(f.toLocalDate()::plusDays));
-    return switch (grade) {
-      case SHELF -> new Verdict.Shelf();
-      case USE_FIRST -> new Verdict.UseFirst();
-      case REFRIGERATE -> new Verdict.Refrigerate(eatBy.orElseThrow());
-      case RECAN -> {
-        int hours = least(all, VerdictRule::hours).orElseThrow();
-        yield new Verdict.Recan(from.orElseThrow().plusHours(hours), eatBy);
-      }
-      case THROW_AWAY -> new Verdict.ThrowAway();
-    };
-  }
+    private Verdict verdict(Grade grade, List<VerdictRule> all) {
+      Optional<LocalDate> eatBy =
+          from().flatMap(f -> least(all, VerdictRule::days).map(f.toLocalDate()::plusDays));
+      return switch (grade) {
+        case SHELF -> new Verdict.Shelf();
+        case USE_FIRST -> new Verdict.UseFirst();
+        case REFRIGERATE -> new Verdict.Refrigerate(eatBy.orElseThrow());
+        case FREEZER -> new Verdict.Freezer();
+        case RECAN -> {
+          int hours = least(all, VerdictRule::hours).orElseThrow();
+          yield new Verdict.Recan(from().orElseThrow().plusHours(hours), eatBy);
+        }
+        case THROW_AWAY -> new Verdict.ThrowAway();
+      };
+    }
 
-  private static Optional<Integer> least(
-      List<VerdictRule> rules, Function<VerdictRule, OptionalInt> limit) {
-    return rules.stream()
-        .map(limit)
-        .filter(OptionalInt::isPresent)
-        .map(OptionalInt::getAsInt)
-        .min(Integer::compare);
+    private static Optional<Integer> least(
+        List<VerdictRule> rules, Function<VerdictRule, OptionalInt> limit) {
+      return rules.stream()
+          .map(limit)
+          .filter(OptionalInt::isPresent)
+          .map(OptionalInt::getAsInt)
+          .min(Integer::compare);
+    }
   }
 }

@@ -10,14 +10,25 @@ import java.util.Optional;
  * @param packedBy the last day on which they can have been packed; empty where that is not known
  * @param dated whether the list itself gives the use-by date
  * @param known what the list says of their process and the like
+ * @param vouched who vouches for them; empty where nobody does
  */
 public record OldJars(
-    LotFacts facts, Optional<LocalDate> packedBy, boolean dated, String known, int jars) {
+    LotFacts facts,
+    Optional<LocalDate> packedBy,
+    boolean dated,
+    String known,
+    Optional<Vouched> vouched,
+    int jars) {
   public OldJars {
     if (packedBy.isPresent() != facts.packed().isPresent()) {
       throw new IllegalArgumentException("first and last day of packing go together");
     }
     JarNumbers.range(1, jars);
+  }
+
+  /** The same, vouched for where nobody did. */
+  public OldJars orVouched(Optional<Vouched> word) {
+    return new OldJars(facts, packedBy, dated, known, vouched.or(() -> word), jars);
   }
 
   /** Whether the ledger's event tells of such jars; a use-by date worked out may differ. */

@@ -24,8 +24,12 @@ public final class OldList {
     this.events = events;
   }
 
-  /** A row and the lot that it gets, or the one that it has already. */
-  public record Placed(OldJars row, LotCode lot, boolean isNew) {}
+  /**
+   * A row and the lot that it gets, or the one that it has already.
+   *
+   * @param isVouched whether its list vouches for it otherwise than the ledger does
+   */
+  public record Placed(OldJars row, LotCode lot, boolean isNew, boolean isVouched) {}
 
   /**
    * Gives each row its lot. As many rows as the ledger tells of already are left as they are.
@@ -47,9 +51,19 @@ public final class OldList {
         events.stream().filter(e -> row.isToldBy(e) && !used.contains(e.number())).findFirst();
     if (told.isPresent()) {
       used.add(told.get().number());
-      return Optional.of(new Placed(row, told.get().lot().orElseThrow(), false));
+      LotCode lot = told.get().lot().orElseThrow();
+      boolean other = row.vouched().isPresent() && !row.vouched().equals(vouched(lot));
+      return Optional.of(new Placed(row, lot, false, other));
     }
-    return free(row).map(lot -> new Placed(row, lot, true));
+    return free(row).map(lot -> new Placed(row, lot, true, row.vouched().isPresent()));
+  }
+
+  /** By the last word that the ledger has. */
+  private Optional<Vouched> vouched(LotCode lot) {
+    return events.stream()
+        .filter(e -> e.lot().equals(Optional.of(lot)) && e.what() instanceof Vouched)
+        .map(e -> (Vouched) e.what())
+        .reduce((first, second) -> second);
   }
 
   /** The first free letter of the days on which the jars can have been packed. */
@@ -67,7 +81,7 @@ public final class OldList {
     return Optional.empty();
   }
 
-  /** The entries of the rows that are new. */
+  /** The entries of the rows that are new, and of the words that are given for old ones. */
   public static List<Entry> entries(List<Placed> placed, OffsetDateTime now, String by) {
     List<Entry> entries = new ArrayList<>();
     for (Placed one : placed) {
@@ -75,6 +89,9 @@ public final class OldList {
         Imported imported = new Imported(one.row().facts(), one.row().known());
         JarNumbers jars = JarNumbers.range(1, one.row().jars());
         entries.add(Entry.of(now, one.lot(), jars, imported, by));
+      }
+      if (one.isVouched()) {
+        entries.add(Entry.of(now, one.lot(), one.row().vouched().orElseThrow(), by));
       }
     }
     return entries;

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** The household's jars as the events of its ledger add up to. */
@@ -24,9 +25,13 @@ public final class Pantry {
     this.remarks = List.copyOf(remarks);
   }
 
-  /** Folds all events of a ledger, in the order of their numbers. */
-  public static Pantry of(List<LedgerEvent> events) {
-    PantryFold fold = new PantryFold(events);
+  /**
+   * Folds all events of a ledger, in the order of their numbers.
+   *
+   * @param foods what the tables know; asked only where jars were spoiled or brought in
+   */
+  public static Pantry of(List<LedgerEvent> events, Supplier<Foods> foods) {
+    PantryFold fold = new PantryFold(events, foods);
     events.forEach(fold::add);
     return fold.pantry();
   }

@@ -44,8 +44,7 @@ public record Planned(LotFacts facts, int jars, List<Integer> loads, Required re
             batch.plan().notes().lids(),
             batch.plan().notes().note(),
             true);
-    Required required = Required.of(batch.process(), batch.acid().isPresent());
-    return new Planned(facts, batch.jars(), loads, required);
+    return new Planned(facts, batch.jars(), loads, Required.of(batch));
   }
 
   /** The jars of one load, counted from 1; none where no such load is planned. */

@@ -1,10 +1,12 @@
 package jarwright.pantry;
 
 import jarwright.lot.JarId;
+import jarwright.lot.LotCode;
 import jarwright.problem.Problems;
 import jarwright.problem.Refused;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,7 +16,10 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** Turns reports of canner loads into ledger entries with a verdict on each jar. */
+/**
+ * Turns reports of canner loads into ledger entries. A jar gets its verdict once it has been seen
+ * cooled, or at once where it was not processed as tested; until then it cools.
+ */
 public final class Sealing {
   private final Judge judge;
   private final Pantry pantry;
@@ -33,8 +38,8 @@ public final class Sealing {
   }
 
   /**
-   * Judges reports. One that was recorded before, word for word, adds nothing: a day's file can be
-   * handed in again.
+   * Judges reports. What was recorded before, word for word, adds nothing: a day's file can be
+   * handed in again, with more filled in.
    *
    * @param now when it is recorded
    * @throws Refused with all that is wrong in the reports
@@ -57,53 +62,98 @@ public final class Sealing {
           "make its kit first; shelf shows the lots there are");
       return;
     }
+    if (lot.get().cancelled().isPresent()) {
+      problem(
+          report,
+          "lot "
+              + report.lot()
+              + " was cancelled on "
+              + lot.get().cancelled().get().when().toLocalDate(),
+          "if it was made after all, take that back first: jarwright undo");
+      return;
+    }
     int before = problems.count();
-    Planned planned = lot.get().planned().get();
-    JarNumbers jars =
-        report.jars().orElseGet(() -> planned.inLoad(report.load()).minus(report.unfilled()));
-    new ReportChecks(report, lot.get(), jars, now, problems).check();
+    JarNumbers jars = jars(report, lot.get());
+    Optional<LoadRun> run = run(report, lot.get());
+    new ReportChecks(report, lot.get(), jars, run, now, problems).check();
     for (int jar : jars.plus(report.unfilled()).stream().toArray()) {
       if (!told.add(report.lot().jar(jar))) {
-        problem(report, "jar " + report.lot().jar(jar) + " is told of twice", "tell it once");
+        problem(report, "jar " + report.lot().jar(jar) + " is listed twice", "keep one of them");
       }
     }
     if (problems.count() == before) {
-      record(report, lot.get(), planned.required(), jars);
+      record(report, lot.get(), jars, run);
     }
   }
 
-  private void record(LoadReport report, Lot lot, Required required, JarNumbers jars) {
-    LoadRun run = new LoadRun(report.load(), required, report.seen(), report.note());
-    Map<Outcome, List<Integer>> fresh = new LinkedHashMap<>();
-    JarNumbers open = lot.open();
-    for (int number : jars.in(open).stream().toArray()) {
-      Outcome outcome = outcome(report, required, number);
-      fresh.computeIfAbsent(outcome, o -> new ArrayList<>()).add(number);
+  private static JarNumbers jars(LoadReport report, Lot lot) {
+    if (report.isOfUnfilled()) {
+      return JarNumbers.NONE;
     }
-    JarNumbers unfilled = report.unfilled().in(open);
+    return report.jars().orElseGet(() -> lot.inLoad(report.load()).minus(report.unfilled()));
+  }
+
+  /** How the load was processed, as it was told before or is told now; empty where nobody did. */
+  private static Optional<LoadRun> run(LoadReport report, Lot lot) {
+    Required required = lot.planned().orElseThrow().required();
+    return lot.load(report.load())
+        .or(() -> report.seen().map(s -> new LoadRun(report.load(), required, s, report.note())));
+  }
+
+  private void record(LoadReport report, Lot lot, JarNumbers jars, Optional<LoadRun> run) {
+    JarNumbers unfilled = report.unfilled().in(lot.open());
     if (!unfilled.isEmpty()) {
       entries.add(Entry.of(now, lot.code(), unfilled, JarStep.unfilled(), by));
     }
-    if (!lot.loads().contains(run)) {
-      entries.add(Entry.of(now, lot.code(), jars, run, by));
+    if (run.isEmpty()) {
+      return;
+    }
+    if (!lot.loads().contains(run.get())) {
+      entries.add(Entry.of(now, lot.code(), jars, run.get(), by));
+    }
+    Map<Outcome, List<Integer>> fresh = new LinkedHashMap<>();
+    for (int number : jars.in(lot.open()).stream().toArray()) {
+      outcome(report, run.get(), number)
+          .ifPresent(o -> fresh.computeIfAbsent(o, x -> new ArrayList<>()).add(number));
     }
     fresh.forEach(
         (outcome, numbers) ->
             entries.add(Entry.of(now, lot.code(), JarNumbers.of(numbers), outcome, by)));
+    fresh.forEach((outcome, numbers) -> spoiled(lot.code(), outcome, JarNumbers.of(numbers)));
   }
 
-  private Outcome outcome(LoadReport report, Required required, int number) {
-    boolean sealed = !report.unsealed().contains(number);
-    Liquid lost = report.lost(number);
-    Judged judged = judge.judge(required, report.seen(), sealed, lost, report.anyLow(), now);
-    verdicts.put(report.lot().jar(number), judged);
-    return new Outcome(
-        report.load(),
-        sealed,
-        lost,
-        report.notes().getOrDefault(number, ""),
-        judged.verdict(),
-        judged.because().stream().map(VerdictRule::id).toList());
+  private Optional<Outcome> outcome(LoadReport report, LoadRun recorded, int number) {
+    LoadRun run = report.on(recorded);
+    Optional<Seen> seen = report.look().map(l -> l.of(number, run.seen().cloudy()));
+    Optional<Judged> judged = judge.judge(run, number, seen, report.chilled(number), now);
+    judged.ifPresent(j -> verdicts.put(report.lot().jar(number), j));
+    boolean newlyCloudy = recorded.seen().cloudy() == Ticked.BLANK && seen.isPresent();
+    return judged.map(
+        j ->
+            new Outcome(
+                report.load(),
+                seen.map(s -> Ticked.of(s.sealed())).orElse(Ticked.BLANK),
+                seen.map(Seen::lost),
+                newlyCloudy ? run.seen().cloudy() : Ticked.BLANK,
+                report.toldNow(recorded, number),
+                report.noteOn(number),
+                j.verdict(),
+                j.because().stream().map(VerdictRule::id).toList()));
+  }
+
+  /**
+   * Signs of spoilage concern the whole lot. A jar that leaks since it did not seal concerns none
+   * but itself.
+   */
+  private void spoiled(LotCode lot, Outcome outcome, JarNumbers jars) {
+    Set<Sign> signs = EnumSet.noneOf(Sign.class);
+    outcome.otherwise().forEach(o -> o.sign().ifPresent(signs::add));
+    if (outcome.sealed() != Ticked.YES) {
+      signs.remove(Sign.LEAKS);
+    }
+    if (!signs.isEmpty()) {
+      entries.add(Entry.of(now, lot, jars, new Spoiled(signs, "", ""), by));
+    }
   }
 
   private void problem(LoadReport report, String what, String remedy) {

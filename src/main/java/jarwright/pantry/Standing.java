@@ -12,6 +12,7 @@ public sealed interface Standing {
   enum Kind {
     PLANNED,
     UNFILLED,
+    CANCELLED,
     COOLING,
     ON_SHELF,
     IN_REFRIGERATOR,
@@ -36,6 +37,11 @@ public sealed interface Standing {
 
   Kind kind();
 
+  /** When it left the house, was missed or was cancelled; empty for others. */
+  default Optional<OffsetDateTime> since() {
+    return Optional.empty();
+  }
+
   /** Whether the jar, full, is still in the house as far as the ledger knows. */
   default boolean isHere() {
     return false;
@@ -54,6 +60,19 @@ public sealed interface Standing {
     @Override
     public Kind kind() {
       return Kind.UNFILLED;
+    }
+  }
+
+  /** Named by a plan whose lot was never made. */
+  record Cancelled(OffsetDateTime when, String why) implements Standing {
+    @Override
+    public Kind kind() {
+      return Kind.CANCELLED;
+    }
+
+    @Override
+    public Optional<OffsetDateTime> since() {
+      return Optional.of(when);
     }
   }
 
@@ -147,10 +166,20 @@ public sealed interface Standing {
    *
    * @param before what it was
    */
-  record Missing(Standing before, OffsetDateTime since) implements Standing {
+  record Missing(Standing before, OffsetDateTime when) implements Standing {
+    /** The jar as it was before it was missed. */
+    public Jar found(Jar jar) {
+      return jar.with(before);
+    }
+
     @Override
     public Kind kind() {
       return Kind.MISSING;
+    }
+
+    @Override
+    public Optional<OffsetDateTime> since() {
+      return Optional.of(when);
     }
   }
 
@@ -159,12 +188,22 @@ public sealed interface Standing {
     public Kind kind() {
       return Kind.TAKEN;
     }
+
+    @Override
+    public Optional<OffsetDateTime> since() {
+      return Optional.of(when);
+    }
   }
 
   record Tossed(OffsetDateTime when, String why) implements Standing {
     @Override
     public Kind kind() {
       return Kind.TOSSED;
+    }
+
+    @Override
+    public Optional<OffsetDateTime> since() {
+      return Optional.of(when);
     }
   }
 
@@ -173,6 +212,11 @@ public sealed interface Standing {
     @Override
     public Kind kind() {
       return Kind.RECANNED;
+    }
+
+    @Override
+    public Optional<OffsetDateTime> since() {
+      return Optional.of(when);
     }
   }
 }

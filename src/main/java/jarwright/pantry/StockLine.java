@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Jars in the house that are alike: of one lot, at one place, equally urgent.
+ * Jars in the house that are alike: of one lot, at one place, of which the same is to be said.
  *
  * @param spot where the ledger has them, whatever has run out since
  * @param deadline the day by which they are to be used, eaten or canned again; empty where nobody
@@ -22,7 +22,8 @@ import java.util.stream.Stream;
 public record StockLine(
     LotCode lot,
     LotFacts facts,
-    Urgency urgency,
+    Origin origin,
+    JarWord word,
     Spot spot,
     Optional<LocalDate> deadline,
     Optional<OffsetDateTime> moment,
@@ -30,7 +31,7 @@ public record StockLine(
 
   private record Key(
       LotCode lot,
-      Urgency urgency,
+      JarWord word,
       Spot spot,
       Optional<LocalDate> deadline,
       Optional<OffsetDateTime> moment) {}
@@ -42,7 +43,7 @@ public record StockLine(
       Key key =
           new Key(
               jar.id().lot(),
-              Urgency.of(jar, now),
+              Advice.word(jar, now),
               Spot.of(jar.standing()),
               jar.deadline(),
               jar.moment());
@@ -55,7 +56,8 @@ public record StockLine(
                 new StockLine(
                     key.lot(),
                     same.get(0).facts(),
-                    key.urgency(),
+                    same.get(0).origin(),
+                    key.word(),
                     key.spot(),
                     key.deadline(),
                     key.moment(),

@@ -89,28 +89,43 @@ public record StockTake(List<Counted> rows, Map<String, Integer> strangers, int 
       }
       Standing standing = jar.get().standing();
       if (standing.isHere()) {
-        seenElsewhere(standing, lot.code(), number, row);
+        seenHere(jar.get(), row);
       } else if (standing instanceof Standing.Planned) {
         add(Difference.Kind.NOT_SEALED, lot.code(), number, Optional.of(standing), row);
       } else {
-        boolean possible = JarStep.found("").hindrance(jar.get(), now).isEmpty();
-        Difference.Kind kind = possible ? Difference.Kind.FOUND : Difference.Kind.IMPOSSIBLE;
-        add(kind, lot.code(), number, Optional.of(standing), row);
+        add(gone(jar.get()), lot.code(), number, Optional.of(standing), row);
       }
     }
 
-    private void seenElsewhere(Standing standing, LotCode lot, int number, Counted row) {
-      Spot spot = Spot.of(standing);
-      if (row.place().map(spot::isCalled).orElse(true)) {
-        return;
+    private Difference.Kind gone(Jar jar) {
+      JarStep found = JarStep.found("");
+      if (found.hindrance(jar, now).isPresent()) {
+        return Difference.Kind.IMPOSSIBLE;
       }
-      Difference.Kind kind =
-          switch (spot.kind()) {
-            case ON_SHELF -> Difference.Kind.MOVED;
-            case COOLING -> Difference.Kind.NOT_SEALED;
-            default -> Difference.Kind.NOT_FOR_SHELF;
-          };
-      add(kind, lot, number, Optional.of(standing), row);
+      boolean fit = Advice.word(found.after(jar, now), now).mayBeEaten();
+      return fit ? Difference.Kind.FOUND : Difference.Kind.TURNED_UP;
+    }
+
+    private void seenHere(Jar jar, Counted row) {
+      Spot spot = Spot.of(jar.standing());
+      boolean there = row.place().map(spot::isCalled).orElse(true);
+      boolean condemned = spot.isShelf() && Advice.word(jar, now) == JarWord.THROW_AWAY;
+      if (condemned || !there) {
+        add(
+            elsewhere(spot, condemned),
+            jar.id().lot(),
+            jar.id().number(),
+            Optional.of(jar.standing()),
+            row);
+      }
+    }
+
+    private static Difference.Kind elsewhere(Spot spot, boolean condemned) {
+      return switch (spot.kind()) {
+        case ON_SHELF -> condemned ? Difference.Kind.NOT_FOR_SHELF : Difference.Kind.MOVED;
+        case COOLING -> Difference.Kind.NOT_SEALED;
+        default -> Difference.Kind.NOT_FOR_SHELF;
+      };
     }
 
     /** A jar that has left the place on the ledger since the list was made is not missed there. */

@@ -1,7 +1,8 @@
 package jarwright.pantry;
 
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -78,28 +79,40 @@ public record Undone(long event, String why) implements Happening {
     boolean sameJars =
         later.jars().isEmpty()
             || earlier.jars().isEmpty()
-            || earlier.what() instanceof Spoiled
-            || later.what() instanceof Spoiled
+            || needsWhy(earlier.what())
+            || needsWhy(later.what())
             || !later.jars().in(earlier.jars()).isEmpty();
     return later.lot().equals(earlier.lot()) && sameJars;
   }
 
   /**
-   * The numbers of all events that are taken back. An undo can itself be undone, so the later one
-   * is asked first.
+   * The numbers of all events that are taken back.
    *
    * @param events those of this kind, in order; others are passed over
    */
   public static Set<Long> numbers(List<LedgerEvent> events) {
-    Set<Long> undone = new HashSet<>();
+    return byNumber(events).keySet();
+  }
+
+  /**
+   * What takes each event back that is taken back. An undo can itself be undone, so the later one
+   * is asked first.
+   */
+  static Map<Long, LedgerEvent> byNumber(List<LedgerEvent> events) {
+    Map<Long, LedgerEvent> undone = new HashMap<>();
     for (int i = events.size() - 1; i >= 0; i--) {
       LedgerEvent event = events.get(i);
       if (event.what() instanceof Undone undo
-          && !undone.contains(event.number())
+          && !undone.containsKey(event.number())
           && undo.event() < event.number()) {
-        undone.add(undo.event());
+        undone.putIfAbsent(undo.event(), event);
       }
     }
     return undone;
+  }
+
+  /** Whether to take it back lifts a doubt, so that it is not done without a reason. */
+  public static boolean needsWhy(Happening what) {
+    return what instanceof Spoiled || (what instanceof Checked checked && !checked.isClean());
   }
 }

@@ -9,33 +9,35 @@ import java.util.stream.Stream;
 
 /** The jars in the house, first to use first. */
 public final class UseOrder {
+  private static final Comparator<Worded> ORDER =
+      Comparator.comparing(Worded::word)
+          .thenComparing(w -> w.jar().deadline().orElse(LocalDate.MIN))
+          .thenComparing(w -> w.jar().facts().packed().orElse(LocalDate.MIN))
+          .thenComparing(w -> w.jar().id());
+
   private final OffsetDateTime now;
-  private final Comparator<Jar> order;
+
+  private record Worded(JarWord word, Jar jar) {}
 
   public UseOrder(OffsetDateTime now) {
     this.now = now;
-    this.order =
-        Comparator.comparing((Jar jar) -> Urgency.of(jar, now))
-            .thenComparing(jar -> jar.deadline().orElse(LocalDate.MIN))
-            .thenComparing(jar -> jar.facts().packed().orElse(LocalDate.MIN))
-            .thenComparing(Jar::id);
   }
 
   /** All that are in the house, in this order. */
   public List<Jar> of(Stream<Jar> jars) {
-    return jars.filter(j -> j.standing().isHere()).sorted(order).toList();
+    return jars.filter(j -> j.standing().isHere())
+        .map(j -> new Worded(Advice.word(j, now), j))
+        .sorted(ORDER)
+        .map(Worded::jar)
+        .toList();
   }
 
   /**
    * Those that may be handed out to be eaten, in this order: sound, in time, not in doubt, and by a
-   * process that is known. Whoever trusts a jar from an old list names that jar.
+   * process that is known or vouched for.
    */
   public List<Jar> toTake(Stream<Jar> jars) {
-    return of(jars).stream().filter(this::mayBeTaken).toList();
-  }
-
-  private boolean mayBeTaken(Jar jar) {
-    return Urgency.of(jar, now).compareTo(Urgency.UNVOUCHED) > 0;
+    return of(jars).stream().filter(j -> Advice.word(j, now).mayBeEaten()).toList();
   }
 
   /**

@@ -61,6 +61,19 @@ public sealed interface Verdict {
     }
   }
 
+  /** It was frozen before it was too late, and stays frozen. */
+  record Freezer() implements Verdict {
+    @Override
+    public Grade grade() {
+      return Grade.FREEZER;
+    }
+
+    @Override
+    public Standing standing(String shelf) {
+      return new Standing.InFreezer();
+    }
+  }
+
   /**
    * Canned again by the full process with a new lid, or frozen, before a certain time; after it the
    * jar is thrown away.
@@ -103,6 +116,7 @@ public sealed interface Verdict {
       case SHELF -> new Shelf();
       case USE_FIRST -> new UseFirst();
       case REFRIGERATE -> new Refrigerate(detail.need("eat-by", LocalDate::parse));
+      case FREEZER -> new Freezer();
       case RECAN ->
           new Recan(
               detail.need("recan-by", OffsetDateTime::parse),

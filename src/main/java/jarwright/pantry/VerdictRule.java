@@ -31,6 +31,9 @@ public record VerdictRule(
       throw new IllegalArgumentException(
           "the rule " + id + " has hours if it says recan, and only then");
     }
+    if (verdict == Grade.FREEZER) {
+      throw new IllegalArgumentException("the rule " + id + " sends no jar to the freezer");
+    }
     boolean cold = verdict == Grade.REFRIGERATE;
     boolean either = verdict == Grade.RECAN;
     if (!either && days.isPresent() != cold) {

@@ -18,6 +18,7 @@ import java.util.OptionalInt;
  *
  * @param places where each key stands in the plan; under {@code ""} the batch itself
  * @param position number of the batch in its plan, from 1
+ * @param salt whether salt is wanted; empty where the plan does not say
  */
 public record BatchPlan(
     String plan,
@@ -30,7 +31,7 @@ public record BatchPlan(
     Optional<Method> method,
     Optional<GaugePressure> pressure,
     Optional<AcidKind> acid,
-    boolean salt,
+    Optional<Boolean> salt,
     Optional<Cover> cover,
     LocalDate date,
     Optional<LocalTime> start,

@@ -1,6 +1,5 @@
 package jarwright.process;
 
-import jarwright.quantity.Altitude;
 import java.util.OptionalInt;
 
 /**
@@ -10,9 +9,6 @@ import java.util.OptionalInt;
  * @param toFeet highest foot; empty where the table prints "above"
  */
 public record AltitudeBand(int fromFeet, OptionalInt toFeet) implements Comparable<AltitudeBand> {
-  /** Above it one state service prints longer boiling-water times than the guide. */
-  public static final Altitude DISPUTED_ABOVE = Altitude.feet(8_000);
-
   public AltitudeBand {
     if (fromFeet < 0 || toFeet.orElse(Integer.MAX_VALUE) <= fromFeet) {
       throw new IllegalArgumentException("a band runs upwards from 0 ft or more");

@@ -15,6 +15,9 @@ import java.util.List;
 public record FormulaLine(
     String ingredient, Fraction least, Fraction most, String unit, String note) {
   private static final String PER_JAR = "per jar";
+  private static final List<String> SAUCES = List.of("molasses sauce", "tomato sauce, version");
+  private static final List<String> INSTEAD =
+      List.of("alternative to", "instead of", "with the sticks");
   private static final List<String> SPOONS = List.of("tsp", "Tbsp");
   private static final List<String> ACIDS =
       List.of("vinegar", "lemon juice", "lime juice", "lemon or lime juice", "citric acid");
@@ -47,15 +50,34 @@ public record FormulaLine(
     return harmless ? Rounding.NEAREST : Rounding.DOWN;
   }
 
+  public boolean isOptional() {
+    return note.contains("optional");
+  }
+
+  /** Whether it is used in place of another line, which is bought. */
+  public boolean isInstead() {
+    return INSTEAD.stream().anyMatch(note::contains);
+  }
+
+  /** The sauce that it belongs to, where the formula has several to choose from; else empty. */
+  public String choice() {
+    return SAUCES.stream().anyMatch(note::contains) ? note : "";
+  }
+
+  /** Whether it is counted by the jar, not by the formula. */
+  public boolean isPerJar() {
+    return unit.equals(PER_JAR);
+  }
+
   /** Whether the amount may not be changed, not even a little. */
   public boolean isFixed() {
-    boolean optional = note.contains("optional");
-    return !optional && (isAcid() || note.contains("reduce") || note.contains("do not increase"));
+    return !isOptional()
+        && (isAcid() || note.contains("reduce") || note.contains("do not increase"));
   }
 
   /** So many times the amount, exactly; what is counted by the jar stays as it is. */
   public FormulaLine times(Fraction factor) {
-    if (unit.equals(PER_JAR)) {
+    if (isPerJar()) {
       return this;
     }
     return new FormulaLine(ingredient, least.times(factor), most.times(factor), unit, note);

@@ -56,6 +56,14 @@ public record PreparationStep(
   public record Wait(TimeSpan span, Source source) {
     private static final String UNPRINTED = "common practice";
 
+    /** Minutes below which hands go on with something else meanwhile. */
+    private static final int SHORT = 15;
+
+    /** Whether it is so long that the work has to be planned round it. */
+    public boolean stopsWork() {
+      return span.mostMinutes() >= SHORT;
+    }
+
     /** Whether the guide prints its length. */
     public boolean isPublished() {
       return !source.place().contains(UNPRINTED);

@@ -1,5 +1,7 @@
 package jarwright.process;
 
+import java.util.List;
+
 /**
  * A food that the guide has a table for.
  *
@@ -18,6 +20,7 @@ public record Product(
     SaltRule salt,
     ProduceNeed produce,
     String note) {
+  private static final String DENSE = "unsealed=freeze-or-refrigerate";
   private static final int JAMS_AND_JELLIES = 7;
 
   /**
@@ -26,5 +29,10 @@ public record Product(
    */
   public boolean isCookedSingly() {
     return guide == JAMS_AND_JELLIES;
+  }
+
+  /** Whether it is too dense to be canned again where a jar did not seal. */
+  public boolean isDense() {
+    return List.of(note.split("; ")).contains(DENSE);
   }
 }

@@ -17,8 +17,21 @@ public record SaltRule(Kind kind, Optional<Volume> amount, JarSize jar) {
     NONE,
     /** For taste: may be left out. */
     TASTE,
-    /** Part of a formula or ferment, and of its safety: never left out or changed. */
-    IN_FORMULA
+    /**
+     * Part of a formula, for taste and texture. The acid keeps it safe: AIB 539 (2015) Guide 6,
+     * Pickles with reduced salt content.
+     */
+    IN_FORMULA,
+    /**
+     * Part of the brine in which the food ferments or stands for days, and of its safety: never
+     * left out or cut down. The same source.
+     */
+    BRINE
+  }
+
+  /** Whether it goes in whatever the household wishes. */
+  public boolean isFixed() {
+    return kind == Kind.IN_FORMULA || kind == Kind.BRINE;
   }
 
   /** The amount for a jar, in exact proportion to its content. */

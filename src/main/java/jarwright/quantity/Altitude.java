@@ -127,8 +127,8 @@ public record Altitude(Fraction amount, Unit unit) implements Comparable<Altitud
   /** Whole feet and metres, each rounded up. */
   public String text(Style style) {
     return style.join(
-        style.named(AmountText.digits(Rounding.UP.toStep(inFeet(), Fraction.ONE)), "ft"),
-        style.named(AmountText.digits(Rounding.UP.toStep(inMetres(), Fraction.ONE)), "m"));
+        style.decimal(Rounding.UP.toStep(inFeet(), Fraction.ONE), "ft"),
+        style.decimal(Rounding.UP.toStep(inMetres(), Fraction.ONE), "m"));
   }
 
   @Override

@@ -2,9 +2,11 @@ package jarwright.quantity;
 
 /**
  * A measure, or a range of one, as a recipe text writes it. Rounded to the nearest step: figures
- * that safety hangs on are never written by this class.
+ * that safety depends on are never written by this class.
+ *
+ * @param volume whether the measure is one of volume
  */
-record AmountRange(Writer low, Writer high) {
+record AmountRange(Writer low, Writer high, boolean volume) {
   /** Stands between the measures of one amount. */
   private static final String MEASURES = "+";
 
@@ -22,7 +24,8 @@ record AmountRange(Writer low, Writer high) {
     if (high.compareTo(low) < 0) {
       throw new IllegalArgumentException("a range runs from less to more");
     }
-    return new AmountRange(writer(low, unit), writer(high, unit));
+    return new AmountRange(
+        writer(low, unit), writer(high, unit), known(unit, Volume.Unit.values()));
   }
 
   private static Writer writer(Fraction amount, String unit) {
@@ -56,8 +59,9 @@ record AmountRange(Writer low, Writer high) {
   }
 
   String text(Style style) {
-    return style.join(
-        range(new Style(Units.US, style.word())), range(new Style(Units.METRIC, style.word())));
+    String us = range(style.only(Units.US));
+    String metric = range(style.only(Units.METRIC));
+    return volume ? style.joinVolumes(us, metric) : style.join(us, metric);
   }
 
   /** {@code 1/2 to 1 in}: the unit once where both ends are one measure of the same. */
@@ -67,9 +71,9 @@ record AmountRange(Writer low, Writer high) {
     if (from.equals(to)) {
       return from;
     }
-    String unit = to.substring(to.lastIndexOf(' '));
+    String unit = to.substring(to.indexOf(' '));
     boolean shared = from.endsWith(unit) && from.indexOf(MEASURES) < 0;
     String start = shared ? from.substring(0, from.length() - unit.length()) : from;
-    return start + " " + style.word().apply("to") + " " + to;
+    return start + " " + style.words().word("to") + " " + to;
   }
 }

@@ -3,7 +3,6 @@ package jarwright.quantity;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -124,14 +123,5 @@ final class AmountText {
 
   private static String known(Unit[] units) {
     return Arrays.stream(units).map(u -> u.spellings().get(0)).collect(Collectors.joining(", "));
-  }
-
-  /** A value known to be a multiple of a decimal step, as digits: {@code 2.5}, {@code 1,378}. */
-  static String digits(Fraction value) {
-    BigDecimal exact =
-        new BigDecimal(value.numerator())
-            .divide(new BigDecimal(value.denominator()))
-            .stripTrailingZeros();
-    return String.format(Locale.ROOT, "%,." + Math.max(0, exact.scale()) + "f", exact);
   }
 }

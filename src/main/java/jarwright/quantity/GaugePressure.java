@@ -74,7 +74,7 @@ public record GaugePressure(Fraction amount, Unit unit) implements Comparable<Ga
   }
 
   private static String whole(Fraction exact, String unit, Style style) {
-    return style.named(AmountText.digits(Rounding.UP.toStep(exact, Fraction.ONE)), unit);
+    return style.decimal(Rounding.UP.toStep(exact, Fraction.ONE), unit);
   }
 
   @Override

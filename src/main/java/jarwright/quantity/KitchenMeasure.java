@@ -66,8 +66,10 @@ final class KitchenMeasure {
   }
 
   private static String named(Fraction amount, Volume.Unit unit, Style style) {
-    boolean plural = amount.compareTo(Fraction.ONE) > 0 && takesPlural(unit);
-    return style.named(amount, plural ? unit.spellings().get(1) : unit.spellings().get(0));
+    boolean several = amount.compareTo(Fraction.ONE) > 0;
+    String word = unit.spellings().get(several && takesPlural(unit) ? 1 : 0);
+    AmountWords words = style.words();
+    return amount + " " + (several ? words.several(word) : words.word(word));
   }
 
   private static boolean takesPlural(Volume.Unit unit) {

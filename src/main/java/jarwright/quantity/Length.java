@@ -80,14 +80,14 @@ public record Length(Fraction amount, Unit unit) implements Comparable<Length> {
   private String metric(Style style, Rounding rounding) {
     if (unit != Unit.IN) {
       Fraction tenths = rounding.toStep(amount, Fraction.of(1, 10));
-      return style.named(AmountText.digits(tenths), unit.spellings().get(0));
+      return style.decimal(tenths, unit.spellings().get(0));
     }
     Fraction millimetres = inMillimetres();
     if (millimetres.compareTo(CENTIMETRES_FROM) < 0) {
-      return style.named(AmountText.digits(rounding.toStep(millimetres, Fraction.ONE)), "mm");
+      return style.decimal(rounding.toStep(millimetres, Fraction.ONE), "mm");
     }
     Fraction centimetres = millimetres.dividedBy(Unit.CM.inBase());
-    return style.named(AmountText.digits(rounding.toStep(centimetres, Fraction.of(1, 2))), "cm");
+    return style.decimal(rounding.toStep(centimetres, Fraction.of(1, 2)), "cm");
   }
 
   @Override

@@ -1,6 +1,8 @@
 package jarwright.quantity;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** A mass of produce, sugar or salt. One pound is 0.45359237 kg exactly. */
 public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
@@ -21,6 +23,15 @@ public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
     Unit(Fraction inBase, String... spellings) {
       this.inBase = inBase;
       this.spellings = List.of(spellings);
+    }
+
+    /** The unit that is spelled so, as {@link #parse} takes it. */
+    public static Optional<Unit> named(String spelling) {
+      return Arrays.stream(values()).filter(u -> AmountText.matches(u, spelling)).findFirst();
+    }
+
+    public boolean isMetric() {
+      return this == G || this == KG;
     }
 
     @Override
@@ -89,10 +100,10 @@ public record Mass(Fraction amount, Unit unit) implements Comparable<Mass> {
     if (grams.compareTo(KILOGRAM) >= 0) {
       Fraction kilograms = grams.dividedBy(KILOGRAM);
       Fraction step = Fraction.of(1, grams.compareTo(COARSE_FROM) < 0 ? 20 : 10);
-      return style.named(AmountText.digits(rounding.toStep(kilograms, step)), "kg");
+      return style.decimal(rounding.toStep(kilograms, step), "kg");
     }
     Fraction step = grams.compareTo(FINE_TO) < 0 ? Fraction.ONE : Fraction.of(5);
-    return style.named(AmountText.digits(rounding.toStep(grams, step)), "g");
+    return style.decimal(rounding.toStep(grams, step), "g");
   }
 
   @Override

@@ -102,7 +102,7 @@ public final class MeasuredText {
 
     @Override
     public String text(Style style, Map<String, String> names) {
-      return style.named(AmountText.digits(amount), MILLIGRAMS);
+      return style.decimal(amount, MILLIGRAMS);
     }
   }
 

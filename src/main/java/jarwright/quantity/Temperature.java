@@ -59,8 +59,8 @@ public record Temperature(Fraction degrees, Scale scale) implements Comparable<T
   /** Whole degrees: {@code 180 °F (83 °C)} when rounded up. */
   public String text(Style style, Rounding rounding) {
     return style.join(
-        style.named(AmountText.digits(rounding.toStep(inFahrenheit(), Fraction.ONE)), "°F"),
-        style.named(AmountText.digits(rounding.toStep(inCelsius(), Fraction.ONE)), "°C"));
+        style.decimal(rounding.toStep(inFahrenheit(), Fraction.ONE), "°F"),
+        style.decimal(rounding.toStep(inCelsius(), Fraction.ONE), "°C"));
   }
 
   @Override

@@ -75,6 +75,6 @@ public record TimeSpan(Fraction shortest, Fraction longest, Unit unit) {
     if (shortest.equals(longest)) {
       return style.named(shortest, word);
     }
-    return style.named(shortest + " " + style.word().apply("to") + " " + longest, word);
+    return style.named(shortest + " " + style.words().word("to") + " " + longest, word);
   }
 }

@@ -97,17 +97,16 @@ public record Volume(Fraction amount, Unit unit) implements Comparable<Volume> {
   /** Kitchen measures and metric; metric is rounded to what a spoon or a jug can measure. */
   public String text(Style style, Rounding rounding) {
     String metric = metric(style, rounding);
-    return style.join(unit.isMetric() ? metric : KitchenMeasure.text(this, style), metric);
+    return style.joinVolumes(unit.isMetric() ? metric : KitchenMeasure.text(this, style), metric);
   }
 
   private String metric(Style style, Rounding rounding) {
     Fraction millilitres = inMillilitres();
     if (millilitres.compareTo(LITRES_FROM) >= 0) {
       Fraction litres = millilitres.dividedBy(LITRES_FROM);
-      return style.named(AmountText.digits(rounding.toStep(litres, Fraction.of(1, 20))), "L");
+      return style.decimal(rounding.toStep(litres, Fraction.of(1, 20)), "L");
     }
-    return style.named(
-        AmountText.digits(rounding.toStep(millilitres, measurable(millilitres))), "mL");
+    return style.decimal(rounding.toStep(millilitres, measurable(millilitres)), "mL");
   }
 
   /** The step that a metric spoon, a syringe or a jug of the size can measure. */

@@ -1,8 +1,10 @@
 package jarwright.record;
 
 import jarwright.page.Wording;
-import jarwright.pantry.Doubt;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Jar;
+import jarwright.pantry.JarWord;
+import jarwright.pantry.Origin;
 import jarwright.pantry.Standing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -11,7 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** Words each jar's headline. Fails closed: only a sound jar in its time is called good. */
+/** Words each jar's headline: what it shows, as decided by {@link Advice}. */
 public final class Headlines {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
@@ -28,103 +30,80 @@ public final class Headlines {
 
   /** The headline of a jar. */
   public Headline of(Jar jar) {
-    Standing standing = jar.standingAt(now);
-    if (standing instanceof Standing.ToThrowAway) {
-      return told(Tone.STOP, "stop", Map.of(), Map.of());
-    }
-    if (jar.doubt().isPresent() && standing.isHere()) {
-      Doubt doubt = jar.doubt().get();
-      return told(Tone.STOP, "doubt", Map.of(), Map.of("jar", doubt.cause().toString()));
-    }
-    return switch (standing.kind()) {
-      case PLANNED -> planned(jar);
-      case UNFILLED -> told(Tone.PLAIN, "unfilled", Map.of(), Map.of());
-      case COOLING -> cooling((Standing.Cooling) standing);
-      case ON_SHELF -> onShelf(jar);
-      case IN_REFRIGERATOR ->
-          dated(Tone.COLD, "cold", date(((Standing.InRefrigerator) standing).eatBy()));
-      case IN_FREEZER -> told(Tone.GOOD, "freezer", Map.of(), Map.of());
-      case TO_RECAN -> dated(Tone.COLD, "recan", time(((Standing.ToRecan) standing).by()));
-      case TO_THROW_AWAY -> told(Tone.STOP, "stop", Map.of(), Map.of());
-      case MISSING -> missing(jar, (Standing.Missing) standing);
-      case TAKEN -> dated(Tone.PLAIN, "taken", day(((Standing.Taken) standing).when()));
-      case TOSSED ->
-          told(
-              Tone.STOP,
-              "stop",
-              "tossed-detail",
-              Map.of(),
-              Map.of("date", day(((Standing.Tossed) standing).when())));
-      case RECANNED -> dated(Tone.PLAIN, "recanned", day(((Standing.Recanned) standing).when()));
+    JarWord word = Advice.word(jar, now);
+    String key = key(word);
+    Optional<String> date = date(jar, word);
+    String large =
+        date.map(d -> words.text(key + ".dated", Map.of("date", d)))
+            .orElseGet(() -> words.text(key));
+    boolean byWord = jar.origin() instanceof Origin.ByWord && word.mayBeEaten();
+    Tone tone = byWord && tone(word) == Tone.GOOD ? Tone.PLAIN : tone(word);
+    return new Headline(tone, large, detail(jar, word));
+  }
+
+  /** What a word is called where there is no room for more. */
+  public static String plain(JarWord word, Wording words) {
+    return words.text(key(word));
+  }
+
+  private static String key(JarWord word) {
+    return "says." + word.word();
+  }
+
+  private static Tone tone(JarWord word) {
+    return switch (word) {
+      case THROW_AWAY, DO_NOT_EAT_YET, TOSSED -> Tone.STOP;
+      case RECAN, REFRIGERATOR, TEST_SEAL -> Tone.COLD;
+      case COOLING, NOT_RECORDED, UNVOUCHED, UNDATED, MISSING, CANCELLED -> Tone.LOOK;
+      case OVERDUE, USE_FIRST -> Tone.FIRST;
+      case DUE_SOON, KEEPS, FREEZER -> Tone.GOOD;
+      case PLANNED, TAKEN, RECANNED, UNFILLED -> Tone.PLAIN;
     };
   }
 
-  /** Having been lost makes no jar fit to eat. */
-  private Headline missing(Jar jar, Standing.Missing missing) {
-    Headline before =
-        of(new Jar(jar.id(), jar.facts(), missing.before(), jar.outcome(), jar.doubt()));
-    return before.tone() == Tone.STOP ? before : dated(Tone.LOOK, "missing", day(missing.since()));
+  /** The date or moment that belongs to the word; empty where none does. */
+  private Optional<String> date(Jar jar, JarWord word) {
+    return switch (word) {
+      case OVERDUE, USE_FIRST, DUE_SOON, KEEPS -> jar.useBy().map(this::date);
+      case RECAN, COOLING -> jar.moment().map(this::time);
+      case REFRIGERATOR -> jar.eatBy(now).map(this::date);
+      case MISSING, TAKEN, TOSSED, RECANNED, CANCELLED ->
+          jar.standing().since().map(OffsetDateTime::toLocalDate).map(this::date);
+      case THROW_AWAY,
+          DO_NOT_EAT_YET,
+          TEST_SEAL,
+          NOT_RECORDED,
+          UNVOUCHED,
+          UNDATED,
+          FREEZER,
+          PLANNED,
+          UNFILLED ->
+          Optional.empty();
+    };
   }
 
-  /** The day of packing has passed and nobody said what came of it: that is not a good jar. */
-  private Headline planned(Jar jar) {
-    boolean past = jar.facts().packed().map(d -> d.isBefore(now.toLocalDate())).orElse(true);
-    return past
-        ? told(Tone.LOOK, "unrecorded", Map.of(), Map.of())
-        : told(Tone.PLAIN, "planned", Map.of(), Map.of());
-  }
-
-  /** Nothing is said of its seal before it has cooled, and then it is asked for. */
-  private Headline cooling(Standing.Cooling cooling) {
-    return now.isBefore(cooling.lookFrom())
-        ? dated(Tone.LOOK, "cooling", time(cooling.lookFrom()))
-        : told(Tone.COLD, "test-seal", Map.of(), Map.of());
-  }
-
-  private Headline onShelf(Jar jar) {
-    Optional<LocalDate> useBy = jar.facts().useBy();
-    if (!jar.facts().madeHere()) {
-      return told(Tone.LOOK, "unvouched", Map.of(), Map.of());
+  private String detail(Jar jar, JarWord word) {
+    if (word.mayBeEaten() && jar.origin() instanceof Origin.ByWord by) {
+      Map<String, String> told = Map.of("who", by.vouched().who(), "source", by.vouched().source());
+      return words.text("says.by-word.detail", told);
     }
-    if (!jar.mayStandOnShelf()) {
-      return told(Tone.LOOK, "unrecorded", Map.of(), Map.of());
+    String plain = words.text(key(word) + ".detail");
+    boolean gone = word == JarWord.THROW_AWAY || word == JarWord.DO_NOT_EAT_YET;
+    Standing standing = jar.standing();
+    if (gone && (standing instanceof Standing.Taken || standing instanceof Standing.Missing)) {
+      String date = date(standing.since().orElseThrow().toLocalDate());
+      String where = "says.throw-away." + standing.kind().word();
+      return words.text(where, Map.of("date", date)) + " " + plain;
     }
-    if (useBy.isEmpty()) {
-      return told(Tone.LOOK, "undated", Map.of(), Map.of());
-    }
-    Map<String, String> date = Map.of("date", date(useBy.get()));
-    if (useBy.get().isBefore(now.toLocalDate())) {
-      return told(Tone.FIRST, "first", "past-detail", Map.of(), date);
-    }
-    if (jar.isUsedFirst()) {
-      return told(Tone.FIRST, "first", "first-detail", Map.of(), date);
-    }
-    return told(Tone.GOOD, "good", date, Map.of());
-  }
-
-  private Headline dated(Tone tone, String key, String date) {
-    return told(tone, key, Map.of("date", date), Map.of());
-  }
-
-  private Headline told(Tone tone, String key, Map<String, String> big, Map<String, String> small) {
-    return told(tone, key, key + "-detail", big, small);
-  }
-
-  private Headline told(
-      Tone tone, String key, String detail, Map<String, String> big, Map<String, String> small) {
-    return new Headline(
-        tone, words.text("record.words." + key, big), words.text("record.words." + detail, small));
+    return plain;
   }
 
   private String date(LocalDate date) {
     return words.date("long", date);
   }
 
-  private String day(OffsetDateTime time) {
-    return date(time.toLocalDate());
-  }
-
   private String time(OffsetDateTime time) {
-    return words.text("record.moment", Map.of("date", day(time), "time", CLOCK.format(time)));
+    return words.text(
+        "record.moment", Map.of("date", date(time.toLocalDate()), "time", CLOCK.format(time)));
   }
 }

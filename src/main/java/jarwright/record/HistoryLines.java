@@ -1,6 +1,8 @@
 package jarwright.record;
 
 import jarwright.page.Wording;
+import jarwright.pantry.Cancelled;
+import jarwright.pantry.Checked;
 import jarwright.pantry.Deed;
 import jarwright.pantry.Happening;
 import jarwright.pantry.Imported;
@@ -11,6 +13,7 @@ import jarwright.pantry.LoadRun;
 import jarwright.pantry.Outcome;
 import jarwright.pantry.Spoiled;
 import jarwright.pantry.Undone;
+import jarwright.pantry.Vouched;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
@@ -87,7 +90,19 @@ final class HistoryLines {
       return imported.known();
     }
     if (happening instanceof Spoiled spoiled) {
-      return spoiled.seen();
+      return Reasons.seen(words, spoiled)
+          + (spoiled.cause().isEmpty() ? "" : "; " + spoiled.cause());
+    }
+    if (happening instanceof Checked checked) {
+      return checked.isClean()
+          ? words.text("says.no-sign")
+          : Reasons.seen(words, new Spoiled(checked.signs(), checked.note(), ""));
+    }
+    if (happening instanceof Vouched vouched) {
+      return words.text("says.by-word", Map.of("who", vouched.who(), "source", vouched.source()));
+    }
+    if (happening instanceof Cancelled cancelled) {
+      return cancelled.why();
     }
     if (happening instanceof Undone undone) {
       return words.text("record.event-number", Map.of("n", String.valueOf(undone.event())))

@@ -2,6 +2,9 @@ package jarwright.record;
 
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
+import jarwright.pantry.AcidNeed;
+import jarwright.pantry.Departures;
+import jarwright.pantry.JarNumbers;
 import jarwright.pantry.LoadRun;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Observed;
@@ -9,6 +12,7 @@ import jarwright.pantry.Planned;
 import jarwright.pantry.Ticked;
 import jarwright.quantity.Style;
 import jarwright.quantity.Units;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -18,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The canner loads of a lot: as planned, and as they went where that was written down. */
 final class LoadLines {
@@ -69,14 +74,44 @@ final class LoadLines {
       add(lines, "lowest", seen.lowest().map(p -> p.text(style)).orElse(unknown()));
       add(lines, "vented", ticked(seen.vented()));
     }
-    if (run.required().acid()) {
-      add(lines, "acid", ticked(seen.acid()));
+    if (run.required().dial()) {
+      add(lines, "gauge", gauge(run));
+    }
+    if (run.required().acid() != AcidNeed.NONE) {
+      String missing = seen.acidMissing().toString();
+      add(
+          lines,
+          missing.isEmpty() ? "acid" : "acid-missing",
+          missing.isEmpty() ? ticked(seen.acid()) : missing);
     }
     add(lines, "cloudy", ticked(seen.cloudy()));
+    if (!seen.otherwise().isEmpty()) {
+      add(lines, "otherwise", otherwise(seen.otherwise()));
+    }
     if (!run.note().isEmpty()) {
       add(lines, "note", run.note());
     }
     return lines;
+  }
+
+  /** By the kitchen's own word, or as it was answered. */
+  private String gauge(LoadRun run) {
+    LocalDate day = run.seen().countedFrom().map(OffsetDateTime::toLocalDate).orElse(LocalDate.MIN);
+    return run.required().asksForGaugeTest(day)
+        ? ticked(run.seen().gaugeTested())
+        : words.date("long", run.required().gaugeTested().orElseThrow());
+  }
+
+  private String otherwise(Departures departures) {
+    return departures.jars().entrySet().stream()
+        .map(e -> said(words.text("record.otherwise." + e.getKey().word()), e.getValue()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private String said(String what, JarNumbers jars) {
+    return jars.isEmpty()
+        ? what
+        : words.text("record.otherwise.jars", Map.of("what", what, "jars", jars.toString()));
   }
 
   private void add(List<Map<String, Object>> lines, String key, String value) {

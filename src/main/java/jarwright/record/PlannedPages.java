@@ -6,6 +6,7 @@ import jarwright.lot.LotCode;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
 import jarwright.pantry.Entry;
+import jarwright.pantry.Foods;
 import jarwright.pantry.Jar;
 import jarwright.pantry.LedgerEvent;
 import jarwright.pantry.Pantry;
@@ -59,7 +60,7 @@ public final class PlannedPages {
    * @param loads jars in each canner load
    */
   public Sheet page(Batch batch, List<Integer> loads) {
-    Pantry pantry = Pantry.of(List.of(planned(1, batch, loads)));
+    Pantry pantry = Pantry.of(List.of(planned(1, batch, loads)), () -> Foods.NONE);
     BatchRecord record = BatchRecord.of(batch, loads, List.of());
     LotRecord lot =
         new LotRecord(pantry.lot(batch.lot()).orElseThrow(), Optional.of(record), List.of());
@@ -72,7 +73,7 @@ public final class PlannedPages {
     for (Batch batch : batches) {
       events.add(planned(events.size() + 1L, batch, List.of(batch.jars())));
     }
-    return pages(batches).index(Pantry.of(events), BESIDE);
+    return pages(batches).index(Pantry.of(events, () -> Foods.NONE), BESIDE);
   }
 
   /** The file name of a batch's page. */

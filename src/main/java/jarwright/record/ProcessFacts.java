@@ -3,6 +3,7 @@ package jarwright.record;
 import jarwright.batch.BatchRecord;
 import jarwright.page.UnitWords;
 import jarwright.page.Wording;
+import jarwright.pantry.AcidNeed;
 import jarwright.pantry.Required;
 import jarwright.process.AltitudeBand;
 import jarwright.process.Headspace;
@@ -37,7 +38,7 @@ final class ProcessFacts {
   private void add(Required required) {
     add("minutes", minutes(required.minutes()));
     required.pressure().ifPresent(p -> add("pressure", p.text(style)));
-    if (required.acid()) {
+    if (required.acid() == AcidNeed.EACH_JAR) {
       add("acid", words.text("record.acid-needed"));
     }
   }

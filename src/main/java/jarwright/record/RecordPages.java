@@ -3,6 +3,7 @@ package jarwright.record;
 import jarwright.page.PaperSize;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Jar;
 import jarwright.pantry.LotFacts;
 import jarwright.pantry.Pantry;
@@ -70,12 +71,12 @@ public final class RecordPages {
             "record.jar-title",
             Map.of("product", lots.product(record.lot()), "jar", jar.id().toString()));
     Map<String, Object> view = lotView(record, title, links);
-    Reasons reasons = new Reasons(words, manner.rules(), now);
+    Reasons reasons = new Reasons(words, manner.rules());
     view.put("id", jar.id().toString());
     view.put("useBy", jar.useBy().map(LocalDate::toString).orElse(""));
     view.put("lotHref", links.lot(record.lot().code()));
     view.put("headline", headlines.of(jar).view());
-    view.put("reasons", reasons.of(jar));
+    view.put("reasons", reasons.of(Advice.of(jar, now)).stream().map(Reasons.Told::view).toList());
     view.put("shelf", jar.shelf());
     view.put("outcome", reasons.outcome(jar));
     view.put("loads", load(record, jar));

@@ -23,7 +23,7 @@ public final class WordBundle {
   public static final List<String> LANGUAGES = Language.tags();
 
   private static final List<String> PARTS =
-      List.of("common", "checklist", "label", "shelf", "day", "record", "web", "process");
+      List.of("common", "checklist", "label", "shelf", "day", "record", "says", "web", "process");
 
   private WordBundle() {}
 

@@ -2,9 +2,10 @@ package jarwright.shelf;
 
 import jarwright.lot.LotCode;
 import jarwright.page.Wording;
+import jarwright.pantry.Advice;
 import jarwright.pantry.Jar;
+import jarwright.pantry.JarWord;
 import jarwright.pantry.Standing;
-import jarwright.pantry.Urgency;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
@@ -22,25 +23,28 @@ import java.util.stream.Stream;
 
 /** The jars of a household gathered by place and lot, as the sheet lists them. */
 final class Inventory {
-  private static final Set<Urgency> DUE =
+  private static final Set<JarWord> DUE =
       EnumSet.of(
-          Urgency.LOOK_AT,
-          Urgency.REFRIGERATOR,
-          Urgency.OVERDUE,
-          Urgency.USE_FIRST,
-          Urgency.DUE_SOON);
+          JarWord.DO_NOT_EAT_YET,
+          JarWord.UNVOUCHED,
+          JarWord.REFRIGERATOR,
+          JarWord.OVERDUE,
+          JarWord.UNDATED,
+          JarWord.USE_FIRST,
+          JarWord.DUE_SOON);
 
   /** What has an hour of its own. */
-  private static final Set<Urgency> MOMENT = EnumSet.of(Urgency.RECAN, Urgency.COOLING);
+  private static final Set<JarWord> MOMENT = EnumSet.of(JarWord.RECAN, JarWord.COOLING);
 
-  /** What makes jars of a lot share a line; planned ones have no urgency. */
+  /** What makes jars of a lot share a line. */
   private record Key(
-      ShelfPlace place, LotCode lot, Optional<Urgency> urgency, Optional<OffsetDateTime> moment)
+      ShelfPlace place, LotCode lot, JarWord word, String stands, Optional<OffsetDateTime> moment)
       implements Comparable<Key> {
     private static final Comparator<Key> ORDER =
         Comparator.comparing(Key::place)
             .thenComparing(Key::lot)
-            .thenComparing(k -> k.urgency().map(Urgency::ordinal).orElse(-1))
+            .thenComparing(Key::word)
+            .thenComparing(Key::stands)
             .thenComparing(k -> k.moment().map(OffsetDateTime::toInstant).orElse(Instant.MIN));
 
     @Override
@@ -57,9 +61,9 @@ final class Inventory {
         jar -> {
           Standing standing = jar.standingAt(now);
           ShelfPlace place = ShelfPlace.of(standing, jar.facts().shelf(), words);
-          Optional<Urgency> urgency =
-              standing.isHere() ? Optional.of(Urgency.of(jar, now)) : Optional.empty();
-          Key key = new Key(place, jar.id().lot(), urgency, moment(jar, urgency));
+          JarWord word = Advice.word(jar, now);
+          String stands = place.calls() ? jar.shelf() : "";
+          Key key = new Key(place, jar.id().lot(), word, stands, moment(jar, word));
           gathered.computeIfAbsent(key, k -> new ArrayList<>()).add(jar);
         });
     gathered.forEach(
@@ -68,8 +72,8 @@ final class Inventory {
     places.values().forEach(lines -> lines.sort(ShelfLine.FIRST_TO_USE));
   }
 
-  private static Optional<OffsetDateTime> moment(Jar jar, Optional<Urgency> urgency) {
-    return urgency.filter(MOMENT::contains).isPresent() ? jar.moment() : Optional.empty();
+  private static Optional<OffsetDateTime> moment(Jar jar, JarWord word) {
+    return MOMENT.contains(word) ? jar.moment() : Optional.empty();
   }
 
   private static ShelfLine line(Key key, List<Jar> jars) {
@@ -78,10 +82,12 @@ final class Inventory {
         key.place(),
         key.lot(),
         first.facts(),
+        first.origin(),
+        key.stands(),
         key.place().calls() ? Optional.empty() : first.deadline(),
         key.moment(),
         jars.stream().map(j -> j.id().number()).sorted().toList(),
-        key.urgency());
+        key.word());
   }
 
   /** Places in the order of the sheet, each with its lines, first to use first. */
@@ -91,10 +97,7 @@ final class Inventory {
 
   /** All lines that are to be used, or looked at, before others; first to use first. */
   List<ShelfLine> due() {
-    return lines()
-        .filter(l -> l.urgency().filter(DUE::contains).isPresent())
-        .sorted(ShelfLine.FIRST_TO_USE)
-        .toList();
+    return lines().filter(l -> DUE.contains(l.word())).sorted(ShelfLine.FIRST_TO_USE).toList();
   }
 
   /** Jars that fall due in each month from the given one on; earlier ones count with the first. */
@@ -104,7 +107,7 @@ final class Inventory {
       due.put(from.plusMonths(i), 0);
     }
     lines()
-        .filter(l -> !l.place().calls() && !l.has(Urgency.FREEZER))
+        .filter(l -> l.counts() && l.word() != JarWord.FREEZER)
         .forEach(
             line -> {
               YearMonth month = line.useBy().map(YearMonth::from).orElse(from);

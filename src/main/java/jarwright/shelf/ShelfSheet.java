@@ -4,8 +4,9 @@ import jarwright.page.PaperSize;
 import jarwright.page.Sheet;
 import jarwright.page.Wording;
 import jarwright.pantry.Jar;
+import jarwright.pantry.JarWord;
 import jarwright.pantry.LotFacts;
-import jarwright.pantry.Urgency;
+import jarwright.pantry.Origin;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
@@ -49,7 +50,7 @@ public final class ShelfSheet {
     Map<String, Object> view = new LinkedHashMap<>();
     view.put("household", household);
     view.put("today", today.toString());
-    view.put("jars", jars(inventory.lines().filter(l -> !l.place().calls()).toList()));
+    view.put("jars", jars(inventory.lines().filter(ShelfLine::counts).toList()));
     List<ShelfLine> due = inventory.due();
     view.put("due", due.stream().map(this::line).toList());
     view.put("dueJars", jars(due));
@@ -83,7 +84,7 @@ public final class ShelfSheet {
       ShelfLine line, Map<String, Integer> sums, Map<String, Integer> soFar) {
     Map<String, Object> one = line(line);
     int own = line.numbers().size();
-    boolean counts = !line.place().calls();
+    boolean counts = line.counts();
     one.put("soFar", counts ? soFar.merge(food(line), own, Integer::sum) : own);
     one.put("ofAll", counts ? sums.get(food(line)) : own);
     return one;
@@ -103,20 +104,34 @@ public final class ShelfSheet {
     one.put("lot", line.lot().toString());
     one.put("packed", line.facts().packed().map(LocalDate::toString).orElse(""));
     one.put("useBy", line.useBy().map(LocalDate::toString).orElse(""));
-    Optional<OffsetDateTime> recan = line.moment().filter(t -> line.has(Urgency.RECAN));
+    Optional<OffsetDateTime> recan = line.moment().filter(t -> line.word() == JarWord.RECAN);
     one.put("recanDay", recan.map(t -> t.toLocalDate().toString()).orElse(""));
     one.put("recanTime", recan.map(CLOCK::format).orElse(""));
-    Optional<OffsetDateTime> look = line.moment().filter(t -> line.has(Urgency.COOLING));
+    Optional<OffsetDateTime> look = line.moment().filter(t -> line.word() == JarWord.COOLING);
     one.put("lookDay", look.map(t -> t.toLocalDate().toString()).orElse(""));
     one.put("lookTime", look.map(CLOCK::format).orElse(""));
-    one.put("overdue", line.has(Urgency.OVERDUE));
+    one.put("says", says(line));
+    one.put("stop", line.word() == JarWord.DO_NOT_EAT_YET || line.word() == JarWord.UNVOUCHED);
+    one.put("stands", line.stands());
     one.put("numbers", line.numbers());
-    one.put("useFirst", line.has(Urgency.USE_FIRST));
-    one.put("planned", line.urgency().isEmpty());
-    one.put("doubtful", line.has(Urgency.LOOK_AT));
-    one.put("old", !line.facts().madeHere());
+    one.put("vouched", vouched(line));
     one.put("from", line.facts().from());
     return one;
+  }
+
+  /** What the jars show; nothing where they may stand there and be eaten until their date. */
+  private String says(ShelfLine line) {
+    return switch (line.word()) {
+      case THROW_AWAY, RECAN, COOLING, REFRIGERATOR, FREEZER, KEEPS -> "";
+      default -> words.text("says." + line.word().word());
+    };
+  }
+
+  /** By whose word they may be eaten; empty for jars whose process is on record. */
+  private String vouched(ShelfLine line) {
+    return line.origin() instanceof Origin.ByWord by
+        ? words.text("says.by-word.short", Map.of("who", by.vouched().who()))
+        : "";
   }
 
   private List<Map<String, Object>> months(Map<YearMonth, Integer> due) {
@@ -152,7 +167,7 @@ public final class ShelfSheet {
     Map<String, Integer> sums = new TreeMap<>();
     inventory
         .lines()
-        .filter(l -> !l.place().calls())
+        .filter(ShelfLine::counts)
         .forEach(l -> sums.merge(food(l), l.numbers().size(), Integer::sum));
     return sums;
   }

@@ -56,6 +56,7 @@ public final class YearSheet {
     view.put("eaten", book.foods().stream().mapToInt(FoodYear::eaten).sum());
     view.put("lost", book.foods().stream().mapToInt(FoodYear::lostInAll).sum());
     view.put("stock", book.foods().stream().mapToInt(FoodYear::stock).sum());
+    view.put("unrecorded", book.unrecorded());
     view.put("leastJars", Pace.LEAST_JARS);
     view.put("leastDays", Pace.LEAST_DAYS);
     String title = words.text("year.title", Map.of("year", String.valueOf(book.year())));
@@ -67,11 +68,14 @@ public final class YearSheet {
     Map<String, Object> one = new LinkedHashMap<>();
     one.put("product", productName.apply(food.facts()));
     one.put("jar", food.facts().jar());
+    one.put("before", food.before());
     one.put("putUp", food.putUp());
     one.put("eaten", food.eaten());
     one.put("lost", food.lostInAll());
     one.put("recanned", food.recanned());
     one.put("stock", food.stock());
+    one.put("doubtful", food.doubtful());
+    one.put("toThrowAway", food.toThrowAway());
     one.put("told", food.pace().isPresent());
     one.put("weeks", food.weeks().orElse(0));
     one.put("next", food.toPutUp().orElse(0));

@@ -1,7 +1,8 @@
 package jarwright.web;
 
 import jarwright.lot.JarId;
-import jarwright.pantry.JarStep;
+import jarwright.pantry.JarReport;
+import jarwright.pantry.Vouched;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.time.OffsetDateTime;
@@ -17,11 +18,22 @@ public interface Household {
   Stock stock() throws IOException, Refused;
 
   /**
-   * Records what happened to a jar.
+   * Records what is reported of a jar.
    *
    * @param by who says so; may be empty
-   * @throws Refused where it cannot happen to the jar as it stands by then
+   * @throws Refused where it must not happen to the jar as it stands by then
    * @throws IOException where nothing was recorded
    */
-  void record(JarId jar, JarStep step, OffsetDateTime when, String by) throws IOException, Refused;
+  void record(JarId jar, JarReport report, OffsetDateTime when, String by)
+      throws IOException, Refused;
+
+  /**
+   * Records that somebody vouches for the lot of a jar.
+   *
+   * @param by who says so; may be empty
+   * @throws Refused where no word makes it safe, or its process is on record
+   * @throws IOException where nothing was recorded
+   */
+  void record(JarId jar, Vouched vouched, OffsetDateTime when, String by)
+      throws IOException, Refused;
 }

@@ -7,6 +7,7 @@ import jarwright.page.Wording;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
+import jarwright.pantry.Sign;
 import jarwright.problem.Refused;
 import jarwright.record.Headline;
 import jarwright.record.LotRecord;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The pages as they are served: those of the records, with forms, and the server's own few. */
 final class LivePages {
@@ -64,17 +66,25 @@ final class LivePages {
     return print(new Sheet(sheet.template(), view, sheet.paper(), sheet.words(), sheet.about()));
   }
 
-  private static Map<String, Object> actions(
-      Pantry pantry, Jar jar, Forms forms, OffsetDateTime now) {
+  private Map<String, Object> actions(Pantry pantry, Jar jar, Forms forms, OffsetDateTime now) {
     Map<String, Object> actions = new LinkedHashMap<>();
     actions.put("base", "/" + jar.id());
     actions.put("token", forms.token());
     actions.put("known", forms.isKnown());
     actions.put("possible", Action.possible(jar, now).stream().map(Action::word).toList());
+    actions.put("signs", Stream.of(Sign.values()).map(this::sign).toList());
     TreeSet<String> shelves = new TreeSet<>();
     pantry.here().map(Jar::shelf).filter(s -> !s.isEmpty()).forEach(shelves::add);
     actions.put("shelves", List.copyOf(shelves));
     return actions;
+  }
+
+  private Map<String, Object> sign(Sign sign) {
+    Map<String, Object> one = new LinkedHashMap<>();
+    one.put("name", sign.word());
+    one.put("ask", words.text("says.ask." + sign.word()));
+    one.put("short", words.text("says.sign." + sign.word()));
+    return one;
   }
 
   /**

@@ -1,9 +1,10 @@
 package jarwright.web;
 
-import jarwright.lot.JarId;
 import jarwright.pantry.Jar;
-import jarwright.pantry.JarStep;
+import jarwright.pantry.JarReport;
 import jarwright.pantry.Lot;
+import jarwright.pantry.ToldProcess;
+import jarwright.pantry.Vouched;
 import jarwright.problem.Refused;
 import java.io.IOException;
 import java.time.OffsetDateTime;
@@ -12,6 +13,7 @@ import java.util.Optional;
 /** Answers what a browser of the household asks: pages, the household code, and what happened. */
 final class Reception {
   private static final int LONGEST_NAME = 40;
+  private static final int LONGEST_SOURCE = 200;
 
   private final Household household;
   private final LivePages pages;
@@ -85,18 +87,39 @@ final class Reception {
     if (!isKnown(request)) {
       return askForCode(request, page, now);
     }
-    Optional<JarStep> step = act.action().step(request);
     String by = request.field("by");
-    if (step.isEmpty() || by.length() > LONGEST_NAME) {
+    if (by.length() > LONGEST_NAME) {
       return Answer.page(400, pages.message("web.incomplete", "", page, now));
     }
-    return record(act.jar(), step.get(), by, now);
+    if (act.action() == Action.VOUCH) {
+      Optional<Vouched> vouched = vouched(request);
+      return vouched.isEmpty()
+          ? Answer.page(400, pages.message("web.incomplete", "", page, now))
+          : recorded(() -> household.record(act.jar(), vouched.get(), now, by), page, now);
+    }
+    Optional<JarReport> report = act.action().report(request);
+    return report.isEmpty()
+        ? Answer.page(400, pages.message("web.incomplete", "", page, now))
+        : recorded(() -> household.record(act.jar(), report.get(), now, by), page, now);
   }
 
-  private Answer record(JarId jar, JarStep step, String by, OffsetDateTime now) throws IOException {
-    String page = "/" + jar;
+  /** A name and the tested process; empty where one is missing or too long. */
+  private static Optional<Vouched> vouched(Request request) {
+    String source = request.field("source");
+    Optional<String> who = Action.VOUCH.said(request);
+    if (who.isEmpty() || source.isEmpty() || source.length() > LONGEST_SOURCE) {
+      return Optional.empty();
+    }
+    return Optional.of(new Vouched(who.get(), source, ToldProcess.NOTHING));
+  }
+
+  private interface Recording {
+    void run() throws IOException, Refused;
+  }
+
+  private Answer recorded(Recording recording, String page, OffsetDateTime now) throws IOException {
     try {
-      household.record(jar, step, now, by);
+      recording.run();
       return Answer.seeOther(page);
     } catch (Refused e) {
       String why = e.problems().get(0).what();

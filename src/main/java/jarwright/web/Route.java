@@ -18,7 +18,8 @@ sealed interface Route {
   Pattern LOT = Pattern.compile("/([0-9A-Z]+-[0-9A-Z]+)/?");
   Pattern JAR =
       Pattern.compile("/([0-9A-Z]+-[0-9A-Z]+/\\d{2,6})(?:/USE-BY-(\\d{4}-\\d{2}-\\d{2}))?/?");
-  Pattern DEED = Pattern.compile("/([0-9A-Z]+-[0-9A-Z]+/\\d{2,6})/(TAKE|MOVE|TOSS|FOUND)");
+  Pattern DEED =
+      Pattern.compile("/([0-9A-Z]+-[0-9A-Z]+/\\d{2,6})/(" + String.join("|", Action.names()) + ")");
 
   record Index() implements Route {}
 

@@ -280,6 +280,7 @@ class BatchAmountsTest {
                         batch.printedFor(),
                         batch.jars(),
                         batch.expected(),
+                        batch.recan(),
                         batch.acid(),
                         batch.salt(),
                         batch.syrup(),
@@ -287,7 +288,8 @@ class BatchAmountsTest {
                         batch.formula(),
                         batch.headspace(),
                         batch.sterilise(),
-                        batch.useBy()))
+                        batch.useBy(),
+                        batch.covering()))
             .getMessage());
   }
 

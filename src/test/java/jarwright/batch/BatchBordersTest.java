@@ -45,6 +45,15 @@ class BatchBordersTest {
     assertTrue(peaches("4002 lb").refusals().get(0).contains("makes more than 2000 jars"));
   }
 
+  /** 222-1/2 times 9 pints are 2,002: no more jars are made ready than a batch may have. */
+  @Test
+  void aFormulaMakesNoMoreJarsReadyThanABatchMayHave() {
+    Batch salsa = Plans.of("product: chile-salsa-ii; jar: pint; jars: 2000", Plans.BIG_POT).batch();
+    assertEquals(2_000, salsa.jars());
+    assertEquals("222-1/2", salsa.formula().orElseThrow().times().orElseThrow().toString());
+    assertEquals(new JarRange(1_557, 1_780, 2_000), salsa.expected());
+  }
+
   /** AIB 539 (2015) Guide 2 prints the pie fillings for one quart and for seven. */
   @ParameterizedTest
   @CsvSource({"1, 1 quart, 1", "3, 1 quart, 3", "7, 7 quarts, 1", "14, 7 quarts, 2"})

@@ -137,8 +137,7 @@ class EveryPlanTest {
 
   private static void assertSalt(Batch batch, String plan) {
     SaltRule rule = batch.product().salt();
-    Optional<Volume> needed =
-        rule.kind() == SaltRule.Kind.IN_FORMULA ? rule.perJar(batch.jar()) : Optional.empty();
+    Optional<Volume> needed = rule.isFixed() ? rule.perJar(batch.jar()) : Optional.empty();
     assertEquals(needed, batch.salt(), plan);
   }
 

@@ -126,7 +126,7 @@ final class Plans {
         key("method").flatMap(Method::named),
         key("pressure").map(GaugePressure::parse),
         key("acid").flatMap(AcidKind::named),
-        keys.containsKey("salt"),
+        key("salt").map(s -> s.equals("yes")),
         key("syrup").flatMap(Cover::named),
         DAY,
         Optional.empty(),

@@ -10,6 +10,8 @@ import jarwright.plan.Canner;
 import jarwright.process.Method;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The words in which a plan is refused, each under the key that it is told at. */
 class RefusalTest {
@@ -49,7 +51,7 @@ class RefusalTest {
   @Test
   void aSmallerJarWithoutATable() {
     String told =
-        Plans.of("product: figs; pack: hot; jar: 12-ounce; acid: citric acid", Plans.BIG_POT)
+        Plans.of("product: figs; pack: hot; jar: 12-ounce; acid: citric acid", BIG_POT)
             .refusals()
             .get(0);
     assertTrue(
@@ -68,6 +70,36 @@ class RefusalTest {
             + " stretched to it. use quart jars; tested here: boiling-water hot: pint, quart;"
             + " boiling-water raw: pint, quart; "
             + ASK);
+  }
+
+  /**
+   * AIB 539 (2015) Guide 6, Pickles with reduced salt content: the salt of sauerkraut and of
+   * fermented and brined pickles is vital to their safety; fresh-pack pickles may be made without.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "sauerkraut, quart, false",
+    "dill-pickles-fermented, quart, false",
+    "sweet-gherkin-pickles, pint, false",
+    "14-day-sweet-pickles, pint, false",
+    "quick-fresh-pack-dill-pickles, quart, true",
+    "reduced-sodium-sliced-dill-pickles, pint, true",
+    "pickled-beets, pint, true",
+    "chile-salsa, pint, true",
+    "beans-snap-italian, pint, true"
+  })
+  void onlyABrineNeedsItsSalt(String product, String jar, boolean without) {
+    String pack = product.equals("sauerkraut") || product.startsWith("beans") ? "; pack: hot" : "";
+    String plan = "product: " + product + "; jar: " + jar + pack;
+    List<String> refused = Plans.of(plan + "; salt: no", BIG_POT, DIAL_POT).refusals();
+    String told = String.join("\n", refused);
+    assertEquals(without, !told.contains("is not safe without its salt"), told);
+    assertEquals(without, refused.isEmpty(), told);
+    assertEquals(without, !told.startsWith("salt: " + product), told);
+    assertEquals(without, !told.contains("AIB 539 Guide 6"), told);
+    for (String with : List.of("", "; salt: yes")) {
+      assertEquals(List.of(), Plans.of(plan + with, BIG_POT, DIAL_POT).refusals(), with);
+    }
   }
 
   @Test

@@ -108,8 +108,9 @@ class ChecklistGeometryTest {
     for (PlannedBatch batch : List.of(Samples.plums(), Samples.beans(), Samples.tomatoes())) {
       List<String> sides = Printed.sides(Printed.pdf(PaperSize.LETTER, true, batch));
       String clock =
-          sides.stream().filter(s -> s.contains("Start the clock")).findFirst().orElseThrow();
-      assertTrue(clock.contains("Put the lid on") || clock.contains("Out and cool"), clock);
+          sides.stream().filter(s -> s.contains("Start the timer")).findFirst().orElseThrow();
+      assertTrue(
+          clock.contains("Put the canner lid on") || clock.contains("Take out and cool"), clock);
     }
   }
 

@@ -70,21 +70,28 @@ class ChecklistPrintTest {
     String tomatoes = Printed.words(Printed.pdf(Samples.tomatoes()));
     assertTrue(
         tomatoes.contains("Put citric acid into every empty jar first 1\u20444 tsp 1.25 mL"));
-    assertTrue(tomatoes.contains("hold it behind the jar 1\u20442 in 13 mm"));
-    assertTrue(tomatoes.contains("Start the clock at the full rolling boil 45 min"));
-    assertTrue(tomatoes.contains("Add boiling water, over the lids 2 in 51 mm"));
+    assertTrue(tomatoes.contains("hold this behind the jar 1\u20442 in 13 mm"));
+    assertTrue(tomatoes.contains("Start the timer at the full rolling boil 45 min"));
+    assertTrue(tomatoes.contains("Add boiling water around jars, over lids 2 in 51 mm"));
     String beans = Printed.words(Printed.pdf(Samples.beans()));
-    assertTrue(beans.contains("Start the clock when the dial shows 13 psi 90 kPa 25 min"));
+    assertTrue(beans.contains("Start the timer when the dial shows 13 psi 90 kPa 25 min"));
   }
 
   @Test
   void theSheetEndsWithDoubtfulJarsAndWhomToAsk() {
     List<String> sides = Printed.sides(Printed.pdf(Samples.plums()));
     String last = sides.get(sides.size() - 1);
-    assertTrue(last.contains("Never taste: leaks, bulges, spurts, smells, mould."), last);
+    assertTrue(last.contains("Do not taste: leaks, bulges, spurts, smells, mold."), last);
     assertTrue(last.contains("Not sealed: within 24 h (2 h if the process went wrong)"), last);
-    assertTrue(last.contains("CDC: leave shut, bag twice, tape, outside bin."), last);
-    assertTrue(last.contains("USDA: if open or leaking, first boil covered 30 min."), last);
+    assertTrue(last.contains("CDC: leave shut, bag twice, tape, outside trash."), last);
+    // AIB 539 (2015) Guide 1, identifying and handling spoiled canned food: containers and lids in
+    // a
+    // pot, an inch or more under water, lid on, 30 minutes; then discard.
+    assertTrue(
+        last.contains(
+            "USDA: open or leaking? With gloves, boil jar and lid 30 min, 1 in (25 mm) under water,"
+                + " pot covered; then throw it away."),
+        last);
     assertTrue(last.contains("your local extension service or health authority"), last);
   }
 
@@ -94,7 +101,7 @@ class ChecklistPrintTest {
     assertTrue(pickles.contains("Made once. In all it fills about 5 to 9 pints."));
     assertTrue(pickles.contains("The plan asks for 8."));
     assertTrue(pickles.contains("Keep every proportion."), pickles);
-    assertTrue(pickles.contains("Never less of this"), pickles);
+    assertTrue(pickles.contains("Never use less of this"), pickles);
     assertTrue(pickles.contains("vinegar (5% acidity) 4 cups 950 mL"), pickles);
     assertTrue(pickles.contains("celery seed 2 tsp 10 mL"), pickles);
   }
@@ -106,7 +113,8 @@ class ChecklistPrintTest {
                 "apple-jelly-no-added-pectin", Method.BOILING_WATER, Pack.HOT, JarSize.HALF_PINT)
             .jars(8);
     String words = Printed.words(Printed.pdf(jelly));
-    assertTrue(words.contains("Cook it 2 times, one pot after the other: never a double pot."));
+    assertTrue(
+        words.contains("Cook it 2 times, one pot after the other: never double it in one pot."));
     assertTrue(words.contains("sugar 3 cups 710 mL"), "the amounts of one pot: " + words);
   }
 
@@ -122,6 +130,14 @@ class ChecklistPrintTest {
     String high = Printed.words(Printed.pdf(Samples.plums().at("8001 ft")));
     assertTrue(high.contains("Above 8,000 ft (2,439 m) one state service prints longer"), high);
     assertFalse(Printed.words(Printed.pdf(Samples.plums())).contains("state service"));
+    PlannedBatch sauce = Samples.meatSauce();
+    assertFalse(Printed.words(Printed.pdf(sauce.at("8000 ft"))).contains("no upper altitude"));
+    String above = Printed.words(Printed.pdf(sauce.at("8001 ft")));
+    assertTrue(
+        above.contains(
+            "The guide gives this pressure no upper altitude, but its dial pressures end at 8,000"
+                + " ft (2,439 m): ask your local extension service first."),
+        above);
   }
 
   @Test
@@ -134,12 +150,14 @@ class ChecklistPrintTest {
                 "fill", List.of(start.minusMinutes(48), start.plusMinutes(40)),
                 "clock", List.of(start, start.plusMinutes(88)),
                 "next-day", List.of(start.plusHours(12), start.plusHours(15))),
-            List.of(start.plusMinutes(30), start.plusMinutes(118)));
+            List.of(start.plusMinutes(30), start.plusMinutes(118)),
+            Map.of(),
+            false);
     String dated = Printed.words(Printed.dated(Samples.plums(), times));
-    assertTrue(dated.contains("Fill, jar by jar about 09:03, 10:31"), dated);
-    assertTrue(dated.contains("1: 7 jars ~09:51 ~10:21"), dated);
-    assertTrue(dated.contains("2: 7 jars ~11:19 ~11:49"), dated);
-    assertTrue(dated.contains("Next day from Aug 25 00:51"), dated);
+    assertTrue(dated.contains("Fill, jar by jar about 9:03 AM, 10:31 AM"), dated);
+    assertTrue(dated.contains("1: 7 jars ~9:51 AM ~10:21 AM"), dated);
+    assertTrue(dated.contains("2: 7 jars ~11:19 AM ~11:49 AM"), dated);
+    assertTrue(dated.contains("Next day from Aug 25 12:51 AM"), dated);
     assertTrue(dated.contains("Lot 260824A-"), dated);
     assertTrue(dated.contains("packed August 24, 2026 · use by August 24, 2027"), dated);
   }

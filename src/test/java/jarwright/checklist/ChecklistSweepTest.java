@@ -56,14 +56,14 @@ class ChecklistSweepTest {
 
   private static final String AMOUNT = "((?:[0-9\u2044 ]+ (?:tsp|Tbsp|cups?)(?: \\+ )?)+)";
   private static final Pattern CLOCK =
-      Pattern.compile("Start the clock[^0-9]*(?:(\\d+) psi \\d+ kPa )?(\\d+) min ");
+      Pattern.compile("Start the timer[^0-9]*(?:(\\d+) psi \\d+ kPa )?(\\d+) min ");
   private static final Pattern ACID =
-      Pattern.compile("Put ([a-z ]+)(?: \\(5 %\\))? into every empty jar first " + AMOUNT);
+      Pattern.compile("Put ([a-z ]+)(?: \\(5%\\))? into every empty jar first " + AMOUNT);
   private static final Pattern ACID_IN_ALL =
       Pattern.compile("Set out (citric acid|bottled lemon juice|vinegar) " + AMOUNT);
   private static final Pattern HEADSPACE =
       Pattern.compile(
-          "Leave headspace (?:true size: hold it behind the jar )?(.*?) (?:Slide|Wipe)");
+          "Leave headspace (?:actual size: hold this behind the jar )?(.*?) (?:Slide|Wipe)");
   private static final Pattern DEPTH = Pattern.compile("([0-9\u2044 ]*[0-9]) in ");
   private static final Pattern ONE_AMOUNT = Pattern.compile("([0-9/\u2044 ]+) (tsp|Tbsp|cup)");
 

@@ -24,8 +24,8 @@ class CountTest {
   void sealPlums() throws Exception {
     house = Household.withKit(folder);
     String plums =
-        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 10:00 --end 10:31"
-            + " --load 2 --start 11:00 --end 11:31";
+        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 00:10 --end 00:41"
+            + " --load 2 --start 00:50 --end 01:21";
     assertEquals(0, house.run(plums.split(" ")), house.told());
     assertEquals(0, house.run("take", "260824A-T/14"), house.told());
     assertEquals(0, house.run("toss", "260824A-T/13", "--why", "cracked"), house.told());
@@ -76,7 +76,8 @@ class CountTest {
   void aJarSeenElsewhereHasMoved() throws Exception {
     recordsOnce(
         "260824A-T,cellar B3,01..12,,01..10\n260824A-T,attic,,,11 12\n",
-        "260824A-T/11 12 Plums, halved or whole, quart: at cellar B3, seen at attic",
+        "260824A-T/11 12 Plums, halved or whole, quart: OK to use by August 24, 2027; at cellar B3,"
+            + " seen at attic",
         ",11 12,moved,to=attic");
   }
 
@@ -98,9 +99,13 @@ class CountTest {
 
   @Test
   void aJarThatWasThrownAwayIsNotTrustedAgain() throws Exception {
-    count("260824A-T,cellar B3,01..12,,01..13\n", "--apply");
-    assertTrue(count("260824A-T,cellar B3,01..12,,01..13\n").contains("NOT FOR THE SHELF"));
-    assertTrue(house.shown().contains("to be thrown away, seen at cellar B3"), house.shown());
+    String told = count("260824A-T,cellar B3,01..12,,01..13\n", "--apply");
+    assertTrue(told.contains("DO NOT EAT: recorded as gone, and here again"), told);
+    assertTrue(house.lastEvent().contains(",13,found,"), house.lastEvent());
+    assertTrue(count("260824A-T,cellar B3,01..12,,01..13\n").contains("DO NOT EAT from these"));
+    assertTrue(house.shown().contains("Do not eat. Throw away; not on a shelf, seen at cellar B3"));
+    assertEquals(1, house.run("take", "260824A-T/13"));
+    assertTrue(house.told().contains("It had been given up, and turned up again"), house.told());
   }
 
   @Test
@@ -114,7 +119,7 @@ class CountTest {
             260101A-L,cellar B3,,3,
             """,
             "--apply");
-    assertTrue(shown.contains("NOT SEALED YET"), shown);
+    assertTrue(shown.contains("RESULTS NOT RECORDED: do not eat"), shown);
     assertTrue(shown.contains("NO SUCH JAR in the lot: read their labels again 260824A-T/77"));
     assertTrue(shown.contains("3 jars of lot 260101A-L"), shown);
     assertEquals(before, house.ledger().size());

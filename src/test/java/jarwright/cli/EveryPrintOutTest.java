@@ -102,7 +102,7 @@ class EveryPrintOutTest {
   @MethodSource("languages")
   void refrigeratorLabelsCanBeReadAloudAndKept(String language) throws Exception {
     Household house = Household.withKit(folder);
-    String seal = "seal " + Household.TOMATOES + " --start 12:00 --end 12:45 --kept yes --acid yes";
+    String seal = "seal " + Household.TOMATOES + " --start 00:30 --end 01:15 --kept yes --acid yes";
     String found = " --cloudy no --sealed all --half-lost 8 --unsealed 9";
     assertEquals(0, house.run((seal + found).split(" ")), house.told());
     for (LabelStock stock : LabelStocks.builtIn().all()) {

@@ -29,11 +29,11 @@ class JarStoryTest {
     house.at("2026-08-24T13:00:00-05:00");
     String seal =
         "seal 260824A-T --kept yes --cloudy no --sealed all --by Anna"
-            + " --load 1 --start 10:00 --end 10:30 --some-lost 2"
-            + " --load 2 --start 11:00 --end 11:30 --unsealed 8 --half-lost 9";
+            + " --load 1 --start 00:10 --end 00:40 --some-lost 2"
+            + " --load 2 --start 00:20 --end 00:50 --unsealed 8 --half-lost 9";
     assertEquals(0, house.run(seal.split(" ")), house.told());
-    assertTrue(house.shown().contains("jars 01 03..07: ONTO THE SHELF, cellar B3."));
-    assertTrue(house.shown().contains("jar 08: NOT FOR THE SHELF: CAN AGAIN OR FREEZE by"));
+    assertTrue(house.shown().contains("jars 01 03..07: OK FOR THE SHELF, cellar B3."));
+    assertTrue(house.shown().contains("jar 08: DO NOT SHELVE: RE-CAN, FREEZE OR REFRIGERATE BY"));
 
     assertEquals(0, house.run("take", "plums", "--by", "Mara"), house.told());
     assertTrue(house.shown().contains("take 260824A-T/09"), house.shown());

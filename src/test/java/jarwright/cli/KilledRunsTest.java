@@ -51,7 +51,7 @@ class KilledRunsTest {
   private static String sealing(int load) {
     return "seal 260824A-T --load "
         + load
-        + " --start 10:42 --end 11:27 --kept yes --cloudy no --sealed all";
+        + " --start 04:42 --end 05:27 --kept yes --cloudy no --sealed all";
   }
 
   @TempDir private Path temp;

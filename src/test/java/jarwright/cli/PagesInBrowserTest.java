@@ -76,7 +76,7 @@ class PagesInBrowserTest {
     open(URI.create(code).getPath());
     String text = browser.text();
     assertTrue(text.contains("Plums"), text);
-    assertTrue(text.contains("Good until August 24, 2027"), text);
+    assertTrue(text.contains("OK to use by August 24, 2027"), text);
     assertTrue(text.contains("30 min"), text);
     assertTrue(text.contains("AIB 539 (2015) p. 2-22"), text);
   }
@@ -88,7 +88,7 @@ class PagesInBrowserTest {
     giveTheCode();
     press("/take", "note", "pie", "by", "Aino");
     assertTrue(browser.text().contains("Taken"), browser.text());
-    assertFalse(browser.text().contains("Good until"), browser.text());
+    assertFalse(browser.text().contains("OK to use by"), browser.text());
     assertTrue(home.ledger().contains("Aino"));
   }
 
@@ -179,7 +179,7 @@ class PagesInBrowserTest {
     }
     browser.leaveBy(browser.driver().findElement(By.linkText("03")));
     assertTrue(browser.text().contains("260824A-T/03"), browser.text());
-    assertTrue(browser.text().contains("Good until"), browser.text());
+    assertTrue(browser.text().contains("OK to use by"), browser.text());
     assertTrue(browser.text().contains("A copy made on August 26, 2026"), browser.text());
   }
 
@@ -215,7 +215,7 @@ class PagesInBrowserTest {
             .replace("rgba", "rgb")
             .replace(", 1)", ")"));
     assertFalse(browser.text().contains("Record what happened"), browser.text());
-    assertTrue(browser.text().contains("Good until"), browser.text());
+    assertTrue(browser.text().contains("OK to use by"), browser.text());
   }
 
   private List<String> rows() {
@@ -245,7 +245,8 @@ class PagesInBrowserTest {
       assertTrue(
           browser.driver().findElement(By.tagName("main")).getText().contains("Plums"), "the list");
       open("/260824A-T/03");
-      assertTrue(browser.driver().findElement(By.tagName("main")).getText().contains("Good until"));
+      assertTrue(
+          browser.driver().findElement(By.tagName("main")).getText().contains("OK to use by"));
     } finally {
       browser
           .driver()

@@ -104,6 +104,10 @@ class ProcessTest {
     assertEquals(0, process("peaches raw quart --altitude 8,001ft"));
     assertTrue(house.said().contains("45 min *"), house.said());
     assertTrue(house.said().contains("one state service boils longer"), house.said());
+    assertEquals(0, process("snap beans quart --altitude 8,001ft"));
+    assertTrue(house.said().contains("no dial-gauge pressure is tested"), house.said());
+    assertTrue(house.said().contains("pressure for a weighted gauge, but none for a"));
+    assertFalse(house.said().contains("boils longer"), house.said());
     assertEquals(0, process("peaches raw quart --altitude 8,000ft"));
     assertFalse(house.said().contains("boils longer"), house.said());
   }

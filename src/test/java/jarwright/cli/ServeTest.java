@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.pantry.Sign;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,12 +44,12 @@ class ServeTest {
   @Test
   void aJarsPageSaysAtOnceHowItStands() throws Exception {
     String sound = phone.get(ServedHome.JAR);
-    assertTrue(sound.contains("Good until") && sound.contains("cellar B3"), sound);
+    assertTrue(sound.contains("OK to use by") && sound.contains("cellar B3"), sound);
     String unsealed = phone.get("/260824A-T/05");
-    assertFalse(unsealed.contains("Good until"), unsealed);
+    assertFalse(unsealed.contains("OK to use by"), unsealed);
     assertEquals(2, unsealed.split("The jar did not seal", -1).length, "said once: " + unsealed);
-    assertTrue(phone.get("/260824A-T/03/USE-BY-2027-08-24").contains("Good until"), "as scanned");
-    assertTrue(phone.get("/260824a-t/03").contains("Good until"), "in small letters");
+    assertTrue(phone.get("/260824A-T/03/USE-BY-2027-08-24").contains("OK to use by"), "as scanned");
+    assertTrue(phone.get("/260824a-t/03").contains("OK to use by"), "in small letters");
   }
 
   @Test
@@ -56,7 +58,7 @@ class ServeTest {
     String answer = phone.post(ServedHome.JAR + "/take", Map.of("by", "Aino", "note", "pie"));
     assertEquals(303, ServedHome.status(answer), answer);
     assertTrue(home.ledger().contains("Aino"), home.ledger());
-    assertFalse(phone.get(ServedHome.JAR).contains("Good until"));
+    assertFalse(phone.get(ServedHome.JAR).contains("OK to use by"));
   }
 
   @Test
@@ -68,8 +70,9 @@ class ServeTest {
     phone.get("/260824A-T/04");
     assertEquals(
         303,
-        ServedHome.status(phone.post("/260824A-T/04/toss", Map.of("why", "lid bulged", "by", ""))));
-    assertTrue(home.ledger().contains("pantry C1") && home.ledger().contains("lid bulged"));
+        ServedHome.status(
+            phone.post("/260824A-T/04/toss", Map.of("why", "glass chipped", "by", ""))));
+    assertTrue(home.ledger().contains("pantry C1") && home.ledger().contains("glass chipped"));
     String without = phone.post("/260824A-T/06/toss", Map.of("why", "", "by", ""));
     assertEquals(400, ServedHome.status(without), without);
   }
@@ -88,17 +91,49 @@ class ServeTest {
     assertEquals(before, home.ledger());
   }
 
-  /** A jar in doubt takes a look, which a tap is not: it is offered for the bin alone. */
+  /** A jar in doubt is looked over sign by sign, by the same rule as at the terminal. */
   @Test
-  void aJarInDoubtIsNotOfferedToBeTaken() throws Exception {
-    home.run("trace", "260824A-T/03", "--spoiled", "spurted");
+  void aJarInDoubtIsLookedOverBeforeItIsTaken() throws Exception {
+    home.run("trace", "260824A-T/03", "--spoiled", "spurts");
     giveTheCode();
     String page = phone.get("/260824A-T/04");
-    assertTrue(page.contains("Do not eat: see why") && page.contains("spurted"), page);
-    assertTrue(page.contains("/260824A-T/04/toss") && !page.contains("/260824A-T/04/take"), page);
+    assertTrue(page.contains("Do not eat yet") && page.contains("spurting"), page);
+    assertTrue(page.contains("/260824A-T/04/check") && !page.contains("/260824A-T/04/take"), page);
     String before = home.ledger();
     assertEquals(409, ServedHome.status(phone.post("/260824A-T/04/take", Map.of("by", ""))));
+    Map<String, String> look = new TreeMap<>();
+    look.put("by", "");
+    for (Sign sign : Sign.values()) {
+      assertEquals(400, ServedHome.status(phone.post("/260824A-T/04/check", look)), "all asked");
+      look.put(sign.word(), "no");
+    }
     assertEquals(before, home.ledger());
+    assertEquals(303, ServedHome.status(phone.post("/260824A-T/04/check", look)));
+    assertTrue(phone.get("/260824A-T/04").contains("/260824A-T/04/take"));
+    phone.get("/260824A-T/06");
+    look.put("leaks", "yes");
+    assertEquals(303, ServedHome.status(phone.post("/260824A-T/06/check", look)));
+    String leaking = phone.get("/260824A-T/06");
+    assertTrue(leaking.contains("Do not eat. Throw away.") && leaking.contains("leaks"), leaking);
+    assertTrue(phone.get("/260824A-T/04").contains("Do not eat yet"), "in doubt again");
+    String look06 = "06,checked,leaks=yes | bulges=no | spurts=no | smell=no | mold=no | color=no";
+    assertTrue(home.ledger().contains(look06), home.ledger());
+  }
+
+  /** That a jar was spoiled concerns its lot, so it is not lost in a reason. */
+  @Test
+  void aSpoiledJarIsToldSignBySignFromAPhoneToo() throws Exception {
+    giveTheCode();
+    phone.get("/260824A-T/04");
+    String before = home.ledger();
+    Map<String, String> toss = new TreeMap<>(Map.of("why", "lid bulged", "by", ""));
+    String refused = phone.post("/260824A-T/04/toss", toss);
+    assertEquals(409, ServedHome.status(refused), refused);
+    assertEquals(before, home.ledger());
+    toss.put("bulges", "yes");
+    assertEquals(303, ServedHome.status(phone.post("/260824A-T/04/toss", toss)));
+    assertTrue(phone.get("/260824A-T/06").contains("Do not eat yet"));
+    assertTrue(phone.get("/260824A-T/02").contains("Do not eat yet"), "taken before");
   }
 
   /** The address in each printed code is one that the server answers with that very jar. */
@@ -229,7 +264,7 @@ class ServeTest {
       assertFalse(page.contains("Plums"), page);
     }
     giveTheCode();
-    assertTrue(phone.get(ServedHome.JAR).contains("Good until"));
+    assertTrue(phone.get(ServedHome.JAR).contains("OK to use by"));
   }
 
   /** Another program writes to the ledger: every answer is whole, and the last one knows it all. */

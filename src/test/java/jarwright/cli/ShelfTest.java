@@ -25,10 +25,10 @@ class ShelfTest {
   void sealADay() throws Exception {
     house = Household.withKit(folder);
     String plums =
-        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 10:00 --end 10:31"
-            + " --some-lost 3 --load 2 --start 11:00 --end 11:31";
+        "seal 260824A-T --kept yes --cloudy no --sealed all --load 1 --start 00:10 --end 00:41"
+            + " --some-lost 3 --load 2 --start 00:50 --end 01:21";
     String tomatoes =
-        "seal 260824B-R --kept yes --cloudy no --acid-in-every-jar yes --start 12:00 --end 12:46"
+        "seal 260824B-R --kept yes --cloudy no --acid-in-every-jar yes --start 00:30 --end 01:16"
             + " --sealed all --half-lost 8";
     assertEquals(0, house.run(plums.split(" ")), house.told());
     assertEquals(0, house.run(tomatoes.split(" ")), house.told());
@@ -45,13 +45,14 @@ class ShelfTest {
   @Test
   void whatCallsForSomethingStandsBeforeThePlaces() {
     String shown = shelf();
-    int cold = shown.indexOf("REFRIGERATOR, eat in time");
+    int cold = shown.indexOf("REFRIGERATOR: eat by the date shown");
     int first = shown.indexOf("USE FIRST");
     int place = shown.indexOf("cellar B3 (14 jars)");
     assertTrue(0 <= cold && cold < first && first < place, shown);
     assertTrue(shown.contains("eat by 2026-08-26 260824B-R/08"), shown);
     assertTrue(shown.contains("260824A-T/01 02 04..14"), shown);
-    assertTrue(shown.contains("Not sealed yet (jarwright seal LOT): 260824C-P"), shown);
+    assertTrue(
+        shown.contains("Results not recorded yet: 260824C-P. Run: jarwright seal LOT"), shown);
     assertTrue(shown.contains("23 jars in the house on 2026-08-24"), shown);
     assertTrue(shown.contains("local extension service"), shown);
   }
@@ -61,8 +62,8 @@ class ShelfTest {
   void theHourByWhichToCanAgainIsTold() throws Exception {
     house.at("2026-08-24T13:30:00-05:00");
     String beans =
-        "seal 260824C-P --load 1 --kept yes --vented yes --cloudy no --start 12:30 --end 12:49"
-            + " --sealed all";
+        "seal 260824C-P --load 1 --kept yes --vented yes --gauge-tested yes --start 12:30 --end"
+            + " 12:49";
     assertEquals(0, house.run(beans.split(" ")), house.told());
     assertTrue(shelf("--due").contains("by 2026-08-24 14:49 260824C-P/01"), house.shown());
     assertEquals(0, house.run("shelf", "-o", "due.pdf"), house.told());
@@ -80,13 +81,17 @@ class ShelfTest {
   @Test
   void whatStayedTooLongInTheRefrigeratorIsThrownAway() {
     house.at("2026-08-27T09:00:00-05:00");
-    assertTrue(shelf("--due").startsWith("THROW AWAY, never taste"), house.shown());
+    assertTrue(shelf("--due").startsWith("DO NOT EAT. THROW AWAY: unopened"), house.shown());
   }
 
   @Test
   void aYearLaterAllIsOverdue() {
     house.at("2027-08-25T09:00:00-05:00");
-    assertTrue(shelf().contains("PAST THE USE-BY DATE: look well, use now (22 jars)"));
+    assertTrue(
+        shelf()
+            .contains(
+                "PAST ITS USE-BY DATE: check the seal and the food. When in doubt, throw it out (22"
+                    + " jars)"));
   }
 
   @Test
@@ -118,7 +123,7 @@ class ShelfTest {
     shelf("-o", "shelf.pdf");
     String words = house.pdf("shelf.pdf");
     assertTrue(words.contains("Shelf inventory") && words.contains("Refrigerator"), words);
-    assertTrue(words.contains("260824A-T") && words.contains("use first"), words);
+    assertTrue(words.contains("260824A-T") && words.contains("Use first"), words);
     assertFalse(words.contains("260824C-P"), "planned jars stand on no shelf");
     shelf("-o", "es.pdf", "--language", "es");
     assertTrue(house.pdf("es.pdf").contains("Inventario de estantes"));
@@ -126,14 +131,15 @@ class ShelfTest {
 
   @Test
   void aYearIsShownAndPrinted() throws Exception {
-    house.run("toss", Household.jar(PLUMS, "5"), "--why", "Lid bulged");
+    house.run("toss", Household.jar(PLUMS, "5"), "--why", "Glass chipped");
     house.run("take", Household.jar(TOMATOES, "1,2"));
     String year = shelf("--year");
-    assertTrue(year.contains("Plums, halved or whole, quart 14 0 1 13 ? ?"), year);
-    assertTrue(year.contains("1 lid bulged"), year);
+    assertTrue(year.contains("Plums, halved or whole, quart 0 14 0 1 13 0 0 ? ?"), year);
+    assertTrue(year.contains("1 glass chipped"), year);
     assertTrue(year.contains("? too little is recorded to tell"), year);
     assertTrue(
-        shelf("--year", "2026", "--format", "csv").contains(",14,0,1,1 lid bulged,0,13,13,"));
+        shelf("--year", "2026", "--format", "csv")
+            .contains(",0,14,0,1,1 glass chipped,0,13,0,0,13,"));
     assertTrue(shelf("--year", "2026", "--format", "json").contains("\"eaten\" : 2"));
     shelf("--year", "2026", "-o", "year.pdf");
     assertTrue(house.pdf("year.pdf").contains("The year 2026 in jars"));

@@ -47,7 +47,7 @@ class SurroundingsTest {
         + lot
         + " --load "
         + load
-        + " --start 10:42 --end 11:27 --kept yes --cloudy no --sealed all";
+        + " --start 04:42 --end 05:27 --kept yes --cloudy no --sealed all";
   }
 
   private String year(String name) throws IOException {

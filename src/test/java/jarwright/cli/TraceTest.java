@@ -37,8 +37,8 @@ class TraceTest {
   void sealPlums() throws Exception {
     house = Household.withKit(folder);
     String plums =
-        "seal 260824A-T --kept yes --cloudy no --sealed all --by Anna --load 1 --start 10:00 --end"
-            + " 10:31 --load 2 --start 11:00 --end 11:31 --unsealed 14";
+        "seal 260824A-T --kept yes --cloudy no --sealed all --by Anna --load 1 --start 00:10 --end"
+            + " 00:41 --load 2 --start 00:50 --end 01:21 --unsealed 14";
     assertEquals(0, house.run(plums.split(" ")), house.told());
     assertEquals(0, house.run("take", "260824A-T/1,2"), house.told());
     assertEquals(0, house.run("toss", "260824A-T/3", "--why", "cracked"), house.told());
@@ -52,20 +52,23 @@ class TraceTest {
   @Test
   void aLotShowsAllItsJarsAndItsRecord() {
     String shown = run("trace", "260824a-t");
-    assertTrue(shown.contains("jars 01 02: taken on 2026-08-24"), shown);
-    assertTrue(shown.contains("jars 03: thrown away on 2026-08-24: cracked"), shown);
-    assertTrue(shown.contains("jars 04..13: at cellar B3"), shown);
-    assertTrue(shown.contains("jars 14: to be canned again or frozen by"), shown);
+    assertTrue(shown.contains("jars 01 02: Used on August 24, 2026"), shown);
+    assertTrue(
+        shown.contains(
+            "jars 03: Do not eat. Thrown away on August 24, 2026. It was thrown away: cracked."),
+        shown);
+    assertTrue(shown.contains("jars 04..13: OK to use by August 24, 2027; at cellar B3"), shown);
+    assertTrue(shown.contains("jars 14: Do not shelve. Re-can, freeze or refrigerate by"), shown);
     // AIB 539 (2015) p. 2-22, Plums, raw pack, quarts, 1,001 to 3,000 ft: 30 minutes.
     assertTrue(shown.contains("planned process: boiling-water, 30 minutes"), shown);
     assertTrue(shown.contains("AIB 539 (2015) p. 2-22"), shown);
-    assertTrue(shown.contains("load 1, 2026-08-24 10:00 to 2026-08-24 10:31 (Anna)"), shown);
+    assertTrue(shown.contains("load 1, 2026-08-24 00:10 to 2026-08-24 00:41 (Anna)"), shown);
   }
 
   @Test
   void aJarShowsItsOwnStoryAndNamesTheOthers() {
     String shown = run("trace", "260824A-T/03");
-    assertTrue(shown.contains("jars 03: thrown away"), shown);
+    assertTrue(shown.contains("jars 03: Do not eat. Thrown away"), shown);
     assertTrue(shown.contains("others of the lot: 01 02 04..14"), shown);
     assertFalse(shown.contains("Taken 260824A-T"), shown);
     assertTrue(shown.contains("load 1,") && !shown.contains("load 2,"), shown);
@@ -100,14 +103,15 @@ class TraceTest {
   void aSpoiledJarPutsTheOthersInDoubtAndSaysWhatToDo() throws Exception {
     String shown = run("trace", "260824A-T/04", "--spoiled", "it spurted");
     assertTrue(house.lastEvent().contains(",260824A-T,04,spoiled,seen=it spurted,"));
-    assertTrue(shown.contains("Never taste"), shown);
+    assertTrue(shown.contains("Do not taste"), shown);
     assertTrue(shown.contains("AIB 539 (2015) Guide 1"), shown);
     assertTrue(shown.contains("jars 05..13: at cellar B3"), shown);
-    assertTrue(shown.contains("TAKEN BEFORE") && shown.contains("jars 01 02"), shown);
+    assertTrue(shown.contains("DID ANYONE EAT FROM THESE JARS?"), shown);
+    assertTrue(shown.contains("jars 01 02: taken on 2026-08-24"), shown);
     assertTrue(shown.contains("trace --day 2026-08-24"), shown);
     assertEquals(1, house.run("take", "plums"));
-    assertTrue(run("shelf").contains("LOOK BEFORE EATING"), house.shown());
-    run("trace", "260824A-T/5..13", "--looked-at", "lids flat, clear");
+    assertTrue(run("shelf").contains("DO NOT EAT YET"), house.shown());
+    run("trace", "260824A-T/5..13", "--looked-at", "none");
     run("take", "plums");
     assertTrue(house.shown().contains("take 260824A-T/05"), house.shown());
   }
@@ -117,14 +121,14 @@ class TraceTest {
     house.write("count.csv", "lot,shelf,jars,counted,found\n260824A-T,cellar B3,04..13,9,4..12\n");
     run("count", "count.csv", "--apply");
     String shown = run("trace", "260824A-T/04", "--spoiled", "mould");
-    assertTrue(shown.contains("NOT FOUND, and in doubt too"), shown);
-    assertTrue(shown.contains("jars 13: missing since 2026-08-24"), shown);
+    assertTrue(shown.contains("NOT FOUND. Do not eat them"), shown);
+    assertTrue(shown.contains("jars 13: not found on 2026-08-24"), shown);
   }
 
   @Test
   void aJarFoundSpoiledOnTheTableIsRecordedThoughItWasTaken() throws Exception {
     assertTrue(run("trace", "260824A-T/01", "--spoiled", "mould").contains("jars 04..13"));
-    assertTrue(run("trace", "260824A-T/01").contains("Found spoiled 260824A-T/01: mould"));
+    assertTrue(run("trace", "260824A-T/01").contains("Found spoiled 260824A-T/01: mold"));
   }
 
   @ParameterizedTest
@@ -138,13 +142,13 @@ class TraceTest {
         "2 | trace --from x --spoiled mould | record something of jars named by their codes",
         "2 | trace 260824A-T --spoiled mould | the jar or the jars of one lot",
         "2 | trace 260824A-T/1 260824B-R/1 --spoiled mould | the jar or the jars of one lot",
-        "2 | trace 260824A-T/1 --spoiled a --looked-at b | one of the two at a time",
+        "2 | trace 260824A-T/1 --spoiled a --looked-at b | one of them at a time",
         "1 | trace 260824A-K | is mistyped",
         "1 | trace 260824Z-G | the ledger has no lot of this code",
         "1 | trace 260824A-T/55 | the lot has no such jar",
         "1 | trace --from moon | no jar of the ledger fits that",
-        "1 | trace 260824B-R/01 --spoiled mould | nobody has recorded how it came out yet",
-        "1 | trace 260824A-T/05 --looked-at clear | it is not in doubt",
+        "1 | trace 260824B-R/01 --spoiled mould | its results are not recorded yet",
+        "1 | trace 260824A-T/05 --looked-at none | it is not in doubt",
       })
   void whatCannotBeDoneIsRefusedAndTheLedgerLeftAlone(int status, String line, String told)
       throws Exception {
@@ -160,8 +164,12 @@ class TraceTest {
     List<String> before = house.ledger();
     assertEquals(1, house.run("trace", "260824A-T/04", "--spoiled", "mould"));
     assertTrue(house.told().contains("recorded as spoiled already"), house.told());
+    assertEquals(1, house.run("undo"));
+    assertTrue(house.told().contains("say what was wrong with it"), house.told());
     assertEquals(before, house.ledger());
-    run("undo");
+    run("undo", "--why", "it was another lot");
+    String page = run("trace", "260824A-T/05");
+    assertTrue(page.contains("That was taken back on August 24, 2026: it was another lot"), page);
     run("trace", "260824A-T/04", "--spoiled", "leak");
   }
 }

@@ -10,6 +10,8 @@ import jarwright.process.Pack;
 import jarwright.quantity.Units;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Order of work and figures: AIB 539 (2015) Guide 1, pp. 1-14 to 1-27. */
 class BoilingWaterStepsTest {
@@ -18,23 +20,41 @@ class BoilingWaterStepsTest {
         .cover("light");
   }
 
+  /** What the plan says that there is stands in the first box, in the plan's own unit. */
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          35 lb   | - Set out produce for 11 to 13 jars [35 lb (15.9 kg)]
+          18.5 kg | - Set out produce for 13 to 15 jars [18.5 kg (40-3/4 lb)]
+          """)
+  void theFirstBoxIsTheProduceThatThereIs(String weight, String first) {
+    PlannedBatch tomatoes =
+        PlannedBatch.of("tomatoes-crushed", Method.BOILING_WATER, Pack.HOT, JarSize.QUART)
+            .acid(AcidKind.CITRIC_ACID)
+            .produce(weight);
+    assertEquals(first, Outline.section("before", tomatoes.sections()).get(0));
+  }
+
   @Test
   void rawPlumsInQuartsFromTheKettleToTheShelf() {
     assertEquals(
         """
-        # Before the fire is lit
-        - Check altitude [420 m (1,378 ft)]
+        # Before the stove is on
+        - Set out produce, about [28 lb (12.8 kg)]
+        - Altitude is [420 m (1,378 ft)]
         - Feel each rim for nicks [14]
         - Count new lids and bands [14]
         - Lay out lifter, funnel, bubble tool, cloths, timer
         # Jars and lids
         - Half-fill the canner, rack in
-        - Heat water to [140 °F (60 °C)] !Boiling cracks raw-packed jars.
+        - Heat water to [140 °F (60 °C)] !Boiling water cracks raw-packed jars.
         - Wash jars in hot suds, rinse
         - Keep jars hot until filled !Hot food cracks a cold jar.
-        - Ready lids as the maker says
+        - Get lids ready as the lid box says
         # Produce
-        - Boil the syrup: 4-1/2 cups (1.05 L) sugar in 18 cups (4.25 L) water
+        - Measure for the syrup: 4-1/2 cups (1.05 L) sugar in 18 cups (4.25 L) water
         - Heat the light syrup, stirring until any sugar dissolves; cover it and keep it hot
         - Stem and wash the plums
         - Prick plums left whole on 2 sides with a fork, so that they do not split
@@ -45,36 +65,36 @@ class BoilingWaterStepsTest {
         - Fill the jars with raw plums, packing them firmly
         - Cover the plums with hot light syrup
         | Leave headspace [1/2 in (13 mm)]
-        - Slide the bubble tool round inside; top up !No metal: it cracks jars.
+        - Run the bubble tool around the inside; top up !No metal: it cracks jars.
         - Wipe the rim with a clean damp cloth
-        - Fit lid and band, fingertip-tight
+        - Put on lid and band, fingertip-tight
         # Canner
         - Stand the jars upright on the rack
-        - Add boiling water, over the lids [2 in (51 mm)]
-        - Put the lid on
+        - Add boiling water around jars, over lids [2 in (51 mm)]
+        - Put the canner lid on
         - Turn the heat to its highest
         - Wait for a full rolling boil !Bubbles at the edge are not a boil.
-        # Clock
-        = Start the clock at the full rolling boil [30 min] [7, 7] [Boils at, Start, End]\
-         !Boil lost? Bring back the full boil and run the whole time again.
-        ~ Keep the lid on and the boil full to the end
-        ~ Keep the lids covered: add boiling water
+        # Processing time
+        = Start the timer at the full rolling boil [30 min] [7, 7] [Full boil at, Start, End]\
+         !Boil lost? Bring back the full boil and start the whole time over.
+        ~ Keep the canner lid on and the boil full to the end
+        ~ Keep the jars under water: add boiling water if it drops
         - At the end, turn the heat off
-        # Out and cool
-        ~ Take the lid off; wait [5 min]
+        # Take out and cool
+        ~ Take canner lid off; wait [5 min]
         - Lift jars upright onto a towel
         - Stand 1 in (25 mm) apart
         - Leave the bands alone !Tightening breaks the seal.
-        ~ Cool, no draught [12 to 24 h]
+        ~ Cool, no drafts [12 to 24 h]
         # Next day
         - Take the bands off
         - Press each lid: it must not move
         - Tap each lid: it must ring clear
-        - Look across each lid: it must dip
+        - At eye level, lid curves down
         - Wash and dry sealed jars
         - Label each sealed jar
-        - Store dark and dry, 50 to 70 °F (10 to 21 °C)
-        - Write down [Sealed, Not sealed, Liquid low, jar no., By]
+        - Store cool, dark and dry, 50 to 70 °F (10 to 21 °C)
+        - Write down [Sealed, Not sealed, Jars low on liquid, By]
         """,
         Outline.of(plums().jars(14).sections()));
   }
@@ -89,9 +109,9 @@ class BoilingWaterStepsTest {
                 .salted());
     assertEquals(
         "- Put citric acid into every empty jar first [1/4 tsp (1.25 mL)] x9"
-            + " !No acid, no safety: tick each jar.",
+            + " !Without acid it is not safe. Check off each jar.",
         fill.get(0));
-    assertEquals("- Add salt, for taste only [1/2 tsp (2.5 mL)]", fill.get(1));
+    assertEquals("- Salt, optional, for taste [1/2 tsp (2.5 mL)]", fill.get(1));
   }
 
   @Test
@@ -103,8 +123,8 @@ class BoilingWaterStepsTest {
             "- Heat water to [180 °F (82 °C)]",
             "- Wash jars in hot suds, rinse",
             "~ Boil the empty jars upright, 1 in (25 mm) under water [10 min]",
-            "- Keep them in it until filled",
-            "- Ready lids as the maker says"),
+            "- Keep them there until filled",
+            "- Get lids ready as the lid box says"),
         section("jars", low));
     assertTrue(section("clock", low).get(0).contains("[5 min]"));
 
@@ -152,7 +172,7 @@ class BoilingWaterStepsTest {
   }
 
   private static String cover(String depth) {
-    return "- Add boiling water, over the lids [" + depth + "]";
+    return "- Add boiling water around jars, over lids [" + depth + "]";
   }
 
   private static String boil(String to) {

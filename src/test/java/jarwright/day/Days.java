@@ -22,7 +22,6 @@ import jarwright.process.Pack;
 import jarwright.process.PreparationStep;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
-import jarwright.process.SaltRule;
 import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.Length;
@@ -46,7 +45,7 @@ final class Days {
   static final ZoneId ZONE = ZoneId.of("America/Chicago");
   static final ProcessBook PROCESSES;
   static final DayBook BOOK;
-  private static final Map<Product, List<PreparationStep>> STEPS = new HashMap<>();
+  private static final Map<String, List<PreparationStep>> STEPS = new HashMap<>();
 
   static {
     try {
@@ -65,11 +64,15 @@ final class Days {
   private Days() {}
 
   static List<PreparationStep> steps(Product product) {
+    return steps(product, "en");
+  }
+
+  static List<PreparationStep> steps(Product product, String language) {
     return STEPS.computeIfAbsent(
-        product,
-        p -> {
+        product.id() + " " + language,
+        key -> {
           try {
-            return StepTables.read(p, "en");
+            return StepTables.read(product, language);
           } catch (IOException | Refused e) {
             throw new AssertionError(e);
           }
@@ -215,7 +218,7 @@ final class Days {
         Optional.empty(),
         Optional.empty(),
         PROCESSES.product(wish.product()).orElseThrow().acid().choices().stream().findFirst(),
-        PROCESSES.product(wish.product()).orElseThrow().salt().kind() == SaltRule.Kind.IN_FORMULA,
+        Optional.empty(),
         Optional.empty(),
         wish.date(),
         time(wish.start()),

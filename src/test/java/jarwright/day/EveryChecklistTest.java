@@ -19,6 +19,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What holds for the checklist of every product, method, pack and jar that has a process. */
 class EveryChecklistTest {
@@ -76,12 +78,39 @@ class EveryChecklistTest {
                   "canner",
                   "clock",
                   "out",
-                  "next-day")
+                  "next-day",
+                  "optional")
               .filter(ids::contains)
               .toList();
       assertEquals(order, ids, one::toString);
       assertTrue(ids.containsAll(ALWAYS), one::toString);
     }
+  }
+
+  /** AIB 539 (2015) Guide 6 has lime as a variation of these two recipes. */
+  @ParameterizedTest
+  @CsvSource({"bread-and-butter-pickles", "quick-sweet-pickles"})
+  void whatMostLeaveOutStandsLast(String product) {
+    List<Section> sections =
+        PlannedBatch.of(product, Method.BOILING_WATER, Pack.HOT, JarSize.PINT).sections();
+    assertEquals("before", sections.get(0).id());
+    assertEquals("optional", sections.get(sections.size() - 1).id());
+    for (Section section : sections) {
+      boolean lime = section.steps().stream().anyMatch(s -> s.text().contains("lime"));
+      assertEquals(section.id().equals("optional"), lime, section.title());
+    }
+  }
+
+  /** AIB 539 (2015) Guide 6: two to three times each week, where jars are the weight. */
+  @Test
+  void fermentingKrautIsLookedAtWeekByWeek() {
+    List<Section> kraut =
+        PlannedBatch.of("sauerkraut", Method.BOILING_WATER, Pack.RAW, JarSize.QUART).sections();
+    List<String> ahead = Outline.section("ahead", kraut);
+    assertEquals(
+        "- Look two or three times a week and skim off any scum"
+            + " !A brine-filled bag as the weight: leave it shut until the bubbling stops",
+        ahead.get(ahead.size() - 1));
   }
 
   @Test

@@ -1,10 +1,12 @@
 package jarwright.day;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jarwright.day.Days.Wish;
+import jarwright.files.BuyingTables;
 import jarwright.page.PaperSize;
 import jarwright.plan.Canner;
 import jarwright.plan.Kitchen;
@@ -80,8 +82,8 @@ class NoticeWordsTest {
     List<String> told = new NoticeWords(WordBundle.load("en")).of(days().get(6));
     assertTrue(
         told.contains(
-            "The clocks are changed meanwhile, from 03:00 to 02:00: time a process by a timer, not"
-                + " by the clock."),
+            "The clocks change during this time, from 3:00 AM to 2:00 AM: time a process by a"
+                + " timer, not by the clock."),
         () -> String.join("\n", told));
     assertTrue(told.contains("The last jars come out after midnight, on October 25, 2026."));
   }
@@ -110,11 +112,34 @@ class NoticeWordsTest {
   @ValueSource(strings = {"en", "es"})
   void everyDayCanBePrinted(String language) throws Exception {
     DaySheet sheet =
-        new DaySheet(WordBundle.load(language), Product::name, UnaryOperator.identity());
+        new DaySheet(
+            Product::name,
+            UnaryOperator.identity(),
+            BuyingTables.read(),
+            new StepTexts(WordBundle.load(language), p -> Days.steps(p, language)));
     for (DayPlan day : days()) {
       ByteArrayOutputStream pdf = new ByteArrayOutputStream();
       new Printer(Optional.empty()).pdf(sheet.of(List.of(day), PaperSize.A4, day.date()), pdf);
       assertTrue(pdf.toString(ISO_8859_1).startsWith("%PDF-"));
     }
+  }
+
+  @Test
+  void oneJarIsAJarAndNotJars() {
+    NoticeWords words = new NoticeWords(WordBundle.load("en"));
+    String one = String.join(" ", words.of(Days.day(KITCHEN, Wish.beans(1))));
+    assertTrue(one.contains("A small pressure load: 1 jar of food, and "), one);
+  }
+
+  /** What holds for two batches is said once, for both. */
+  @Test
+  void whatIsTheSameForTwoBatchesIsSaidOnce() {
+    NoticeWords words = new NoticeWords(WordBundle.load("en"));
+    Canner unknown = Days.canner("pot", Method.BOILING_WATER, "33 cm", "30 cm", 0);
+    DayPlan day = Days.day(Days.kitchen(4, Days.ZONE, unknown), Wish.plums(7), Wish.tomatoes(7));
+    List<String> told =
+        words.of(day).stream().filter(s -> s.contains("heating times are rough")).toList();
+    assertEquals(1, told.size(), told.toString());
+    assertTrue(told.get(0).startsWith("A, B: "), told.get(0));
   }
 }

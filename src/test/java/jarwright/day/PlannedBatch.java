@@ -28,6 +28,7 @@ import jarwright.quantity.Altitude;
 import jarwright.quantity.Fraction;
 import jarwright.quantity.GaugePressure;
 import jarwright.quantity.Length;
+import jarwright.quantity.Mass;
 import jarwright.quantity.Units;
 import jarwright.render.WordBundle;
 import java.io.IOException;
@@ -57,10 +58,11 @@ public final class PlannedBatch {
   private Optional<Pack> pack = Optional.empty();
   private JarSize jar = JarSize.PINT;
   private int jars;
+  private Optional<Mass> produce = Optional.empty();
   private Optional<AcidKind> acid;
   private Optional<GaugePressure> pressure = Optional.empty();
   private Optional<Cover> cover = Optional.empty();
-  private boolean salt;
+  private Optional<Boolean> salt = Optional.empty();
   private Optional<Figure> water = Optional.empty();
   private Altitude altitude = Altitude.metres(420);
   private Units units = Units.BOTH;
@@ -88,6 +90,12 @@ public final class PlannedBatch {
     return this;
   }
 
+  /** So much produce instead of jars. */
+  public PlannedBatch produce(String weight) {
+    produce = Optional.of(Mass.parse(weight));
+    return this;
+  }
+
   public PlannedBatch at(String where) {
     altitude = Altitude.parse(where);
     return this;
@@ -109,7 +117,7 @@ public final class PlannedBatch {
   }
 
   public PlannedBatch salted() {
-    salt = true;
+    salt = Optional.of(true);
     return this;
   }
 
@@ -165,7 +173,7 @@ public final class PlannedBatch {
         product,
         pack,
         jar,
-        new Amount.Jars(jars),
+        produce.<Amount>map(Amount.Produce::new).orElseGet(() -> new Amount.Jars(jars)),
         Optional.of(method),
         pressure,
         acid,

@@ -23,8 +23,9 @@ class PressureStepsTest {
             .sections();
     assertEquals(
         List.of(
-            "- Check altitude [5,400 ft (1,646 m)]",
-            "- Check gauge: tested this year !More than 2 psi out: replace it.",
+            "- Set out produce, about [14 lb (6.4 kg)]",
+            "- Altitude is [5,400 ft (1,646 m)]",
+            "- Check gauge: tested this year !Off by more than 2 psi? Replace the gauge.",
             "- Check vent pipe, gasket, rim",
             "- Feel each rim for nicks [7]",
             "- Count new lids and bands [7]",
@@ -32,30 +33,30 @@ class PressureStepsTest {
         Outline.section("before", beans));
     assertEquals(
         List.of(
-            "- Fasten the lid; petcock open or weight off",
+            "- Fasten the canner lid; petcock open or weight off",
             "- Heat on high until steam blows in a steady jet",
-            "~ Vent, every load: let the jet blow [10 min]",
+            "~ Let steam blow, every load [10 min]",
             "- Close the petcock or put the weight on"),
         Outline.section("canner", beans));
     assertEquals(
         List.of(
             "- Bring the dial up to the pressure below, in 3 to 5 min",
-            "= Start the clock when the dial shows [13 psi (90 kPa)] [25 min] [7]"
+            "= Start the timer when the dial shows [13 psi (90 kPa)] [25 min] [7]"
                 + " [Vent from, Start, End, Lowest psi]"
-                + " !Below it, even once? Bring the pressure back and run the whole time again.",
-            "~ Hold it there or a little above; change the heat gently",
+                + " !Below it, even once? Bring the pressure back and start the whole time over.",
+            "~ Hold it there or a little above; change the heat a little at a time",
             "- At the end, turn the heat off"),
         Outline.section("clock", beans));
     assertEquals(
         List.of(
             "~ Wait for [0 psi] !Never force-cool the canner.",
-            "- Open petcock, or weight off",
-            "~ Wait, lid on [10 min]",
-            "- Open the lid away from you",
+            "- Open petcock or take weight off",
+            "~ Wait, canner lid on [10 min]",
+            "- Open canner lid away from you",
             "- Lift jars upright onto a towel",
             "- Stand 1 in (25 mm) apart",
             "- Leave the bands alone !Tightening breaks the seal.",
-            "~ Cool, no draught [12 to 24 h]"),
+            "~ Cool, no drafts [12 to 24 h]"),
         Outline.section("out", beans));
   }
 
@@ -90,10 +91,10 @@ class PressureStepsTest {
     assertEquals(
         List.of(
             "- Wait until the weight moves as its maker says, 3 to 5 min",
-            "= Start the clock, weight moving at [15 psi (104 kPa)] [75 min] [7]"
+            "= Start the timer, weight moving at [15 psi (104 kPa)] [75 min] [7]"
                 + " [Vent from, Start, End, Kept moving]"
-                + " !Weight still, even once? Bring the pressure back and run the whole time"
-                + " again.",
+                + " !Did the weight stop, even once? Bring the pressure back and start the whole"
+                + " time over.",
             "~ Keep the weight moving as its maker says",
             "- At the end, turn the heat off"),
         Outline.section("clock", chicken));
@@ -109,7 +110,7 @@ class PressureStepsTest {
         List.of(
             "- Pour 3 quarts (2.85 L) water into the pressure canner",
             "- Stand the jars upright on the rack",
-            "- Fasten the lid; petcock open or weight off",
+            "- Fasten the canner lid; petcock open or weight off",
             "~ Heat on high 20 min",
             "- Go on heating, if need be, until steam comes in a steady jet",
             "~ Vent 10 min more from the steady jet"
@@ -135,9 +136,9 @@ class PressureStepsTest {
             "- Pour 4 quarts (3.8 L) cool tap water into the canner"
                 + " !No less water, and do not heat it before the process starts.",
             "- Stand the jars upright on the rack",
-            "- Fasten the lid; weight off",
+            "- Fasten the canner lid; weight off",
             "- Heat on high until steam blows in a steady jet",
-            "~ Vent, every load: let the jet blow [10 min]",
+            "~ Let steam blow, every load [10 min]",
             "- Put on the weight for the pressure below"),
         Outline.section("canner", fish));
     assertTrue(Outline.section("clock", fish).get(1).contains("[10 psi (69 kPa)] [110 min]"));

@@ -3,6 +3,7 @@ package jarwright.day;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class RushTest {
@@ -15,7 +16,8 @@ class RushTest {
         new Minutes.Fixed(end - start),
         List.of(hands),
         List.of(),
-        end);
+        end,
+        OptionalInt.empty());
   }
 
   @Test

@@ -25,7 +25,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /** A batch of every product that has a tested process, in an invented kitchen, for tests. */
-final class EveryProduct {
+public final class EveryProduct {
   static final LocalDate DAY = LocalDate.of(2026, 8, 24);
   static final Kitchen KITCHEN = kitchen();
 
@@ -55,7 +55,7 @@ final class EveryProduct {
   }
 
   /** A lot for each; the letters repeat. */
-  static List<Batch> batches() throws Exception {
+  public static List<Batch> batches() throws Exception {
     ProcessBook book = ProcessTables.ofProgram().book();
     List<Batch> batches = new ArrayList<>();
     for (Product product : book.products()) {
@@ -93,7 +93,7 @@ final class EveryProduct {
         Optional.of(row.method()),
         row.process().orElseThrow().pressure(),
         product.acid().choices().stream().findFirst(),
-        true,
+        Optional.of(true),
         plain ? Cover.named("light") : Optional.empty(),
         DAY,
         Optional.of(LocalTime.of(8, 30)),

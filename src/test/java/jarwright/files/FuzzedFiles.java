@@ -30,7 +30,8 @@ public final class FuzzedFiles {
           numbered(
               List.of(
                   entry(PLUMS, "", planned("plums-halved-or-whole", 7, 6)),
-                  entry(TOMATOES, "", planned("tomatoes-crushed", 7)))));
+                  entry(TOMATOES, "", planned("tomatoes-crushed", 7)))),
+          FoodTables::own);
   private static final Path FOLDER = folder();
   private static final List<String> TABLES =
       List.of(

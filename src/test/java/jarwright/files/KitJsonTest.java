@@ -101,6 +101,7 @@ class KitJsonTest {
     assertEquals(List.of(), problems.list());
     Plan plan =
         new Plan("all", EveryProduct.KITCHEN, entries.stream().map(e -> e.batch().plan()).toList());
-    return new String(KitJson.of(plan, entries, days, FILES), StandardCharsets.UTF_8);
+    return new String(
+        KitJson.of(plan, entries, days, BuyingTables.read(), FILES), StandardCharsets.UTF_8);
   }
 }

@@ -155,6 +155,18 @@ class PlanWordsTest {
     assertTrue(told.contains(why) && told.contains("; "), told);
   }
 
+  /** A plan is not guessed at: a slip is asked about. */
+  @ParameterizedTest
+  @CsvSource({
+    "jar,qvart,did you mean quart?",
+    "pack,hat,did you mean hot?",
+    "method,boilin-water,did you mean boiling-water?"
+  })
+  void aMistypedWordIsAskedAbout(String key, String value, String remedy) throws Exception {
+    String told = read(key, value);
+    assertTrue(told.startsWith("\"" + value + "\" is not known; " + remedy), told);
+  }
+
   @ParameterizedTest
   @EnumSource(JarSize.class)
   void everySizeIsReadByItsOwnNameAndByItsContent(JarSize jar) throws Exception {

@@ -50,13 +50,33 @@ class VerdictTableTest {
   void everyFaultOfALoadAllowsTwoHoursAndNoMore() throws Exception {
     List<Finding> ofLoad =
         Arrays.stream(Finding.values())
-            .filter(f -> f.compareTo(Finding.SOUND) > 0 && f.compareTo(Finding.NOT_SEALED) < 0)
+            .filter(f -> f.compareTo(Finding.SOUND) > 0 && f.compareTo(Finding.LEAKS) < 0)
             .toList();
-    assertEquals(9, ofLoad.size());
+    assertEquals(16, ofLoad.size());
     for (VerdictRule rule : VerdictTable.read().all()) {
-      if (ofLoad.contains(rule.finding())) {
+      if (ofLoad.contains(rule.finding()) && rule.verdict() != Grade.THROW_AWAY) {
         assertEquals(Grade.RECAN, rule.verdict(), rule.id());
         assertEquals(2, rule.hours().orElseThrow(), rule.id());
+      }
+    }
+  }
+
+  /**
+   * CDC, Home-Canned Foods: what leaks, bulges, spurts or is moldy is thrown away, never tasted.
+   */
+  @Test
+  void whateverLooksSpoiledIsThrownAway() throws Exception {
+    List<Finding> signs =
+        List.of(
+            Finding.LEAKS,
+            Finding.BULGES,
+            Finding.SPURTS,
+            Finding.SMELL,
+            Finding.MOLD,
+            Finding.COLOR);
+    for (VerdictRule rule : VerdictTable.read().all()) {
+      if (signs.contains(rule.finding())) {
+        assertEquals(Grade.THROW_AWAY, rule.verdict(), rule.id());
       }
     }
   }

@@ -42,7 +42,24 @@ class LabelPrintTest {
   @ParameterizedTest
   @MethodSource("everyStock")
   void everyEnglishNameFits(String id) {
-    check(LabelSamples.stock(id), labels("products.csv", false), LabelSamples.ENGLISH);
+    List<Face> faces =
+        check(LabelSamples.stock(id), labels("products.csv", false), LabelSamples.ENGLISH);
+    faces.forEach(LabelPrintTest::theDateThatDecidesIsTheLarger);
+  }
+
+  /** Larger or bold: the eye finds the day to use it by before the day it was packed. */
+  private static void theDateThatDecidesIsTheLarger(Face face) {
+    double useBy = width(face, face.label().useBy().toString());
+    double packed = width(face, face.label().packed().orElseThrow().toString());
+    assertTrue(useBy > packed * 1.02, () -> face.where() + ": " + useBy + " and " + packed);
+  }
+
+  /** How wide those characters stand, in mm; 0 if they are left out. */
+  private static double width(Face face, String words) {
+    int at = face.words().indexOf(words);
+    return at < 0
+        ? 0
+        : face.glyphs().get(at + words.length() - 1).right() - face.glyphs().get(at).left();
   }
 
   /** Every fourth jar is one for the refrigerator. */
@@ -63,7 +80,7 @@ class LabelPrintTest {
     return labels;
   }
 
-  private static void check(LabelStock stock, List<JarLabel> labels, Wording words) {
+  private static List<Face> check(LabelStock stock, List<JarLabel> labels, Wording words) {
     List<Face> faces = faces(stock, labels, words);
     assertEquals(labels.size(), faces.size());
     for (Face face : faces) {
@@ -71,6 +88,7 @@ class LabelPrintTest {
       keepsClearOfTheEdge(stock, face);
       nothingOverlaps(face);
     }
+    return faces;
   }
 
   private static List<Face> faces(LabelStock stock, List<JarLabel> labels, Wording words) {

@@ -6,7 +6,10 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -43,8 +46,13 @@ public final class AnyHappening {
     return Combinators.combine(
             Arbitraries.integers().between(1, 200),
             Arbitraries.integers().between(5, 15).map(GaugePressure::psi).optional(),
+            Arbitraries.of(AcidNeed.class),
+            Arbitraries.of(true, false),
+            date().optional(),
             Arbitraries.of(true, false))
-        .as(Required::new);
+        .as(
+            (minutes, pressure, acid, dial, tested, recan) ->
+                new Required(minutes, pressure, acid, dial && pressure.isPresent(), tested, recan));
   }
 
   static Arbitrary<LotFacts> facts(boolean madeHere) {
@@ -58,29 +66,97 @@ public final class AnyHappening {
 
   public static Arbitrary<Verdict> verdict() {
     return Arbitraries.oneOf(
-        Arbitraries.of(new Verdict.Shelf(), new Verdict.UseFirst(), new Verdict.ThrowAway()),
+        Arbitraries.of(
+            new Verdict.Shelf(),
+            new Verdict.UseFirst(),
+            new Verdict.Freezer(),
+            new Verdict.ThrowAway()),
         date().map(Verdict.Refrigerate::new),
         Combinators.combine(time(), date().optional()).as(Verdict.Recan::new));
   }
 
   public static Arbitrary<Outcome> outcome() {
+    Arbitrary<Set<Otherwise>> seen = Arbitraries.of(Otherwise.class).set().ofMaxSize(2);
     return Combinators.combine(
             Arbitraries.integers().between(1, 9),
-            Arbitraries.of(true, false),
+            ticked(),
             Arbitraries.of(Liquid.class),
+            ticked(),
+            seen,
             text(),
             verdict(),
             Arbitraries.of("sound", "heat-lost", "not-sealed").list().ofMaxSize(3))
-        .as(Outcome::new);
+        .as(
+            (load, seal, lost, cloudy, otherwise, note, verdict, because) ->
+                new Outcome(
+                    load,
+                    possible(seal, verdict),
+                    possible(seal, verdict) == Ticked.BLANK ? Optional.empty() : Optional.of(lost),
+                    cloudy,
+                    otherwise,
+                    note,
+                    verdict,
+                    because));
+  }
+
+  /** Only a jar that sealed goes on the shelf. */
+  private static Ticked possible(Ticked sealed, Verdict verdict) {
+    return verdict.grade().isStricterThan(Grade.USE_FIRST) ? sealed : Ticked.YES;
+  }
+
+  private static Arbitrary<Departures> departures(boolean signs) {
+    return Arbitraries.of(Otherwise.class)
+        .filter(o -> o.isSign() == signs)
+        .set()
+        .ofMaxSize(3)
+        .flatMap(
+            all ->
+                Arbitraries.integers()
+                    .between(1, 9)
+                    .list()
+                    .ofMinSize(signs ? 1 : 0)
+                    .ofMaxSize(3)
+                    .map(
+                        jars -> {
+                          TreeMap<Otherwise, JarNumbers> said = new TreeMap<>();
+                          all.forEach(
+                              o ->
+                                  said.put(
+                                      o, o.isOfJars() ? JarNumbers.of(jars) : JarNumbers.NONE));
+                          return new Departures(said);
+                        }));
   }
 
   private static Arbitrary<Observed> observed() {
     Arbitrary<Optional<OffsetDateTime>> maybe = time().optional();
     Arbitrary<Optional<GaugePressure>> lowest =
         Arbitraries.integers().between(1, 20).map(GaugePressure::psi).optional();
+    Arbitrary<JarNumbers> missing =
+        Arbitraries.integers().between(1, 9).list().ofMaxSize(3).map(JarNumbers::of);
     return Combinators.combine(
-            maybe, maybe, maybe, lowest, Arbitraries.integers().between(0, 3), ticked(), ticked())
-        .as((s, l, e, p, n, one, two) -> new Observed(s, l, e, one, p, n, two, two, one));
+            maybe,
+            maybe,
+            maybe,
+            lowest,
+            Arbitraries.integers().between(0, 3),
+            ticked(),
+            Combinators.combine(ticked(), missing).as(Map::entry),
+            departures(false))
+        .as(
+            (s, l, e, p, n, one, acid, otherwise) ->
+                new Observed(
+                    s,
+                    l,
+                    e,
+                    one,
+                    p,
+                    n,
+                    one,
+                    acid.getKey(),
+                    acid.getKey() == Ticked.YES ? acid.getValue() : JarNumbers.NONE,
+                    one,
+                    acid.getKey(),
+                    otherwise));
   }
 
   private static Arbitrary<LoadRun> loadRun() {

@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.files.FoodTables;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,7 @@ class CoolingTest {
   private static Pantry after(Entry... more) {
     List<Entry> ledger = new ArrayList<>(List.of(PLAN));
     ledger.addAll(List.of(more));
-    return Pantry.of(numbered(ledger));
+    return Pantry.of(numbered(ledger), FoodTables::own);
   }
 
   private static Jar jar(Pantry pantry, int number) {
@@ -54,7 +55,8 @@ class CoolingTest {
     Pantry pantry = after(LOAD);
     for (int hours : new int[] {1, 12, 24, 24 * 300}) {
       OffsetDateTime now = END.plusHours(hours);
-      assertEquals(Urgency.COOLING, Urgency.of(jar(pantry, 3), now));
+      JarWord word = hours < 12 ? JarWord.COOLING : JarWord.TEST_SEAL;
+      assertEquals(word, Advice.word(jar(pantry, 3), now));
       assertEquals(List.of(), new UseOrder(now).toTake(pantry.here()));
       assertEquals(Optional.of("is cooling"), JarStep.taken("").hindrance(jar(pantry, 3), now));
       assertEquals(Optional.of("is cooling"), JarStep.moved("a").hindrance(jar(pantry, 3), now));

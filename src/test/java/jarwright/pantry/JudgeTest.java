@@ -10,6 +10,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -68,8 +69,19 @@ class JudgeTest {
 
   private static Judged jar(
       Required required, Observed seen, boolean sealed, Liquid lost, int hour) {
-    boolean anyLow = lost != Liquid.NONE;
-    return judge.judge(required, seen, sealed, lost, anyLow, END.plusHours(hour));
+    return judge(required, seen, sealed, lost, lost != Liquid.NONE, END.plusHours(hour));
+  }
+
+  private static Judged judge(
+      Required required,
+      Observed how,
+      boolean sealed,
+      Liquid lost,
+      boolean anyLow,
+      OffsetDateTime now) {
+    LoadRun run = new LoadRun(1, required, how, "");
+    Seen seen = new Seen(sealed, lost, anyLow, how.cloudy(), Set.of());
+    return judge.judge(run, 3, Optional.of(seen), Optional.empty(), now).orElseThrow();
   }
 
   private static Judged sealed(Required required, Observed seen, int hours) {
@@ -102,7 +114,7 @@ class JudgeTest {
   void unsealedJarsAreThrownAwayAfterADay() {
     Observed seen = seen();
     OffsetDateTime late = END.plusHours(24).plusSeconds(1);
-    Judged judged = judge.judge(BOIL, seen, false, Liquid.NONE, false, late);
+    Judged judged = judge(BOIL, seen, false, Liquid.NONE, false, late);
     assertEquals(new Verdict.ThrowAway(), judged.verdict());
   }
 
@@ -231,8 +243,7 @@ class JudgeTest {
     assertEquals(
         new Verdict.Refrigerate(DAY.plusDays(3)),
         jar(BOIL, seen("cloudy=yes"), true, Liquid.SOME, 14).verdict());
-    Judged other =
-        judge.judge(BOIL, seen("cloudy=yes"), true, Liquid.NONE, true, END.plusHours(14));
+    Judged other = judge(BOIL, seen("cloudy=yes"), true, Liquid.NONE, true, END.plusHours(14));
     assertEquals(new Verdict.Shelf(), other.verdict());
   }
 
@@ -273,7 +284,7 @@ class JudgeTest {
   @Test
   void theTimesHoldOnTheKitchensClockWhateverTheOffset() {
     Judged utc =
-        judge.judge(
+        judge(
             BOIL,
             seen(),
             true,
@@ -282,7 +293,7 @@ class JudgeTest {
             OffsetDateTime.parse("2026-08-27T04:59:59Z"));
     assertEquals(Grade.REFRIGERATE, utc.verdict().grade());
     Judged after =
-        judge.judge(
+        judge(
             BOIL,
             seen(),
             true,

@@ -3,6 +3,7 @@ package jarwright.pantry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import jarwright.files.FoodTables;
 import jarwright.lot.JarId;
 import jarwright.lot.LotCode;
 import java.time.OffsetDateTime;
@@ -63,6 +64,8 @@ class PantryProperties {
     Set<LotCode> old = new HashSet<>();
     Set<JarId> packed = new HashSet<>();
     Set<JarId> never = new HashSet<>();
+    Set<JarId> cooling = new HashSet<>();
+    Set<JarId> lost = new HashSet<>();
     for (LedgerEvent event : events) {
       if (undone.contains(event.number()) || event.lot().isEmpty()) {
         continue;
@@ -82,20 +85,34 @@ class PantryProperties {
           && !old.contains(lot)
           && event.what() instanceof LoadRun load) {
         // It cools where nothing speaks against it; else its outcome says what it is.
-        if (load.lookFrom().isPresent()) {
-          jars.stream().filter(j -> !never.contains(j)).forEach(packed::add);
-        }
+        jars.stream()
+            .filter(j -> load.standing(j.number()).isPresent())
+            .filter(j -> !never.contains(j) && packed.add(j))
+            .forEach(cooling::add);
+      } else if (known.contains(lot) && event.what() instanceof Spoiled) {
+        cooling.removeAll(jars);
+        lost.removeAll(jars);
       } else if (known.contains(lot) && event.what() instanceof Outcome) {
+        cooling.removeAll(jars);
         jars.stream().filter(j -> !never.contains(j)).forEach(packed::add);
       } else if (known.contains(lot)
           && !old.contains(lot)
           && event.what() instanceof JarStep step) {
         for (JarId jar : jars) {
           boolean open = !packed.contains(jar) && jar.number() <= 7;
-          if (open && step.deed() == Deed.UNFILLED) {
+          if (step.deed() == Deed.UNFILLED && (open || cooling.remove(jar))) {
             never.add(jar);
-          } else if (open && step.deed() == Deed.TOSSED && !never.contains(jar)) {
-            packed.add(jar);
+            packed.remove(jar);
+          } else if (step.deed() == Deed.TOSSED) {
+            if (open && !never.contains(jar)) {
+              packed.add(jar);
+            }
+            cooling.remove(jar);
+            lost.remove(jar);
+          } else if (step.deed() == Deed.MISSING && cooling.remove(jar)) {
+            lost.add(jar);
+          } else if (step.deed() == Deed.FOUND && lost.remove(jar)) {
+            cooling.add(jar);
           }
         }
       }
@@ -105,7 +122,7 @@ class PantryProperties {
 
   @Property(tries = 2_000, edgeCases = EdgeCasesMode.NONE)
   void allPackedJarsAreSomewhereAndOnlyOnce(@ForAll("ledgers") List<LedgerEvent> events) {
-    Pantry pantry = Pantry.of(events);
+    Pantry pantry = Pantry.of(events, FoodTables::own);
     List<JarId> found = pantry.jars().filter(Jar::wasPacked).map(Jar::id).toList();
     assertEquals(packed(events), new HashSet<>(found));
     assertEquals(new HashSet<>(found).size(), found.size());
@@ -119,7 +136,7 @@ class PantryProperties {
   @Property(tries = 2_000, edgeCases = EdgeCasesMode.NONE)
   void noJarThatFailedIsEverOnAShelfOrToBeTaken(@ForAll("ledgers") List<LedgerEvent> events) {
     OffsetDateTime late = InventedKitchen.NOON.plusDays(9_999);
-    Pantry pantry = Pantry.of(events);
+    Pantry pantry = Pantry.of(events, FoodTables::own);
     pantry
         .jars()
         .filter(j -> j.standing() instanceof Standing.OnShelf)
@@ -132,8 +149,11 @@ class PantryProperties {
 
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void theSameEventsAddUpToTheSameStock(@ForAll("ledgers") List<LedgerEvent> events) {
-    assertEquals(Pantry.of(events).lots().toString(), Pantry.of(events).lots().toString());
-    assertEquals(Pantry.of(events).remarks(), Pantry.of(events).remarks());
+    assertEquals(
+        Pantry.of(events, FoodTables::own).lots().toString(),
+        Pantry.of(events, FoodTables::own).lots().toString());
+    assertEquals(
+        Pantry.of(events, FoodTables::own).remarks(), Pantry.of(events, FoodTables::own).remarks());
   }
 
   /** Taking back the last event leaves what was before it. */
@@ -145,7 +165,16 @@ class PantryProperties {
     long last = events.get(events.size() - 1).number();
     List<LedgerEvent> more = new ArrayList<>(events);
     more.add(new LedgerEvent(last + 1, Entry.undo(InventedKitchen.NOON.plusDays(4), last, "", "")));
-    Pantry before = Pantry.of(events.subList(0, events.size() - 1));
-    assertEquals(before.lots().toString(), Pantry.of(more).lots().toString());
+    Pantry before = Pantry.of(events.subList(0, events.size() - 1), FoodTables::own);
+    Pantry after = Pantry.of(more, FoodTables::own);
+    assertEquals(plain(before), plain(after));
+  }
+
+  /** All but the note that a finding of spoilage was taken back, which stays. */
+  private static List<String> plain(Pantry pantry) {
+    return pantry
+        .jars()
+        .map(j -> j.with(new Background(j.origin(), "", Optional.empty())).toString())
+        .toList();
   }
 }

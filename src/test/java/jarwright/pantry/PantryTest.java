@@ -15,6 +15,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.files.FoodTables;
 import jarwright.lot.LotCode;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -28,11 +29,15 @@ class PantryTest {
 
   private Pantry after(Entry... more) {
     ledger.addAll(List.of(more));
-    return Pantry.of(numbered(ledger));
+    return Pantry.of(numbered(ledger), FoodTables::own);
   }
 
   private static Jar jar(Pantry pantry, int number) {
     return pantry.jar(PLUMS.jar(number)).orElseThrow();
+  }
+
+  private static JarWord word(Pantry pantry, int jar) {
+    return Advice.word(jar(pantry, jar), NOON);
   }
 
   private static Entry at(OffsetDateTime when, LotCode lot, String jars, Happening what) {
@@ -192,22 +197,6 @@ class PantryTest {
     assertEquals(1, pantry.remarks().size());
   }
 
-  @Test
-  void oneSpoiledJarPutsItsSiblingsInDoubtUntilTheyAreLookedAt() {
-    Pantry pantry =
-        after(
-            entry(TOMATOES, "", planned("tomatoes-crushed", 2)),
-            entry(TOMATOES, "1 2", sound(1)),
-            entry(PLUMS, "7", JarStep.taken("")),
-            entry(PLUMS, "3", new Spoiled("it spurted")),
-            entry(PLUMS, "5", JarStep.lookedAt("lid tight, clear")));
-    assertEquals(Standing.Kind.TO_THROW_AWAY, jar(pantry, 3).standing().kind());
-    assertEquals(Optional.of(new Doubt(PLUMS.jar(3), NOON, "it spurted")), jar(pantry, 4).doubt());
-    assertEquals(Optional.empty(), jar(pantry, 5).doubt());
-    assertEquals(Standing.Kind.TAKEN, jar(pantry, 7).standing().kind());
-    assertEquals(Optional.empty(), pantry.jar(TOMATOES.jar(1)).orElseThrow().doubt());
-  }
-
   /** It was lost or taken while a sibling was found spoiled: turning up does not make it sound. */
   @Test
   void aJarThatTurnsUpAgainIsInDoubtLikeItsSiblings() {
@@ -221,7 +210,7 @@ class PantryTest {
     assertEquals("cellar B3", jar(pantry, 1).shelf());
     assertEquals(Optional.of(PLUMS.jar(3)), jar(pantry, 1).doubt().map(Doubt::cause));
     assertEquals(Optional.of(PLUMS.jar(3)), jar(pantry, 2).doubt().map(Doubt::cause));
-    assertEquals(Optional.empty(), jar(pantry, 4).doubt());
+    assertEquals(JarWord.TOSSED, word(pantry, 4));
   }
 
   /** A lost jar that is itself the spoiled one is not to be eaten when it is found. */
@@ -229,7 +218,13 @@ class PantryTest {
   void aLostJarFoundSpoiledIsToBeThrownAway() {
     Pantry pantry =
         after(entry(PLUMS, "1", JarStep.missing()), entry(PLUMS, "1", new Spoiled("it spurted")));
-    assertEquals(Standing.Kind.TO_THROW_AWAY, jar(pantry, 1).standing().kind());
+    assertEquals(JarWord.THROW_AWAY, word(pantry, 1));
+    Pantry found =
+        after(
+            entry(PLUMS, "1", JarStep.missing()),
+            entry(PLUMS, "1", new Spoiled("it spurted")),
+            entry(PLUMS, "1", JarStep.found("attic")));
+    assertEquals(JarWord.THROW_AWAY, word(found, 1));
   }
 
   @Test
@@ -276,7 +271,7 @@ class PantryTest {
             entry(old, "", planned("plums-halved-or-whole", 9)));
     Jar jar = pantry.jar(old.jar(2)).orElseThrow();
     assertTrue(jar.mayStandOnShelf());
-    assertEquals(Urgency.UNVOUCHED, Urgency.of(jar, NOON));
+    assertEquals(JarWord.UNVOUCHED, Advice.word(jar, NOON));
     assertEquals(3, pantry.lot(old).orElseThrow().jars().size());
     assertFalse(facts("x").equals(known));
   }

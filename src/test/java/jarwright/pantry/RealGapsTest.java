@@ -2,6 +2,7 @@ package jarwright.pantry;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import jarwright.files.FoodTables;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +38,7 @@ class RealGapsTest {
         InventedKitchen.entry(
             InventedKitchen.PLUMS, "1-28", InventedKitchen.planned("plums", 7, 7, 7, 7)));
     entries.addAll(List.of(runs));
-    return RealGaps.minutes(Pantry.of(InventedKitchen.numbered(entries)), false);
+    return RealGaps.minutes(Pantry.of(InventedKitchen.numbered(entries), FoodTables::own), false);
   }
 
   @Test

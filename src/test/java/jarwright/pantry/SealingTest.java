@@ -9,22 +9,19 @@ import static jarwright.pantry.InventedKitchen.planned;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import jarwright.files.FoodTables;
 import jarwright.files.VerdictTable;
-import jarwright.problem.Place;
 import jarwright.problem.Refused;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class SealingTest {
   private static final OffsetDateTime TEN = OffsetDateTime.parse("2026-08-24T10:00-05:00");
   private static final OffsetDateTime NEXT_DAY = TEN.plusHours(14);
-  private static final Place HERE = new Place("day.csv", 2, 0, "");
   private static Judge judge;
 
   private final List<Entry> ledger =
@@ -49,18 +46,11 @@ class SealingTest {
   }
 
   private static LoadReport report(int load, Observed seen, String unsealed, String some) {
-    return LoadReport.of(
-        HERE,
-        PLUMS,
-        load,
-        seen,
-        JarNumbers.parse(unsealed),
-        JarNumbers.parse(some),
-        JarNumbers.NONE);
+    return Told.of(PLUMS, load).ran(seen).look(unsealed, some, "none").report();
   }
 
   private Pantry pantry() {
-    return Pantry.of(numbered(ledger));
+    return Pantry.of(numbered(ledger), FoodTables::own);
   }
 
   private Sealed seal(LoadReport... reports) throws Refused {
@@ -149,20 +139,13 @@ class SealingTest {
 
   @Test
   void jarsNeverFilledAreLeftOut() throws Exception {
-    LoadReport plain = report(2, ran(25), "none", "none");
     LoadReport short12 =
-        new LoadReport(
-            plain.where(),
-            plain.lot(),
-            2,
-            Optional.empty(),
-            plain.seen(),
-            JarNumbers.NONE,
-            JarNumbers.NONE,
-            JarNumbers.NONE,
-            JarNumbers.of(12, 13),
-            new TreeMap<>(Map.of(8, "a nick in the rim")),
-            "");
+        Told.of(PLUMS, 2)
+            .ran(ran(25))
+            .look("none", "none", "none")
+            .unfilled("12 13")
+            .note(8, "a nick in the rim")
+            .report();
     seal(short12);
     assertEquals(Standing.Kind.UNFILLED, standing(13));
     assertEquals(Standing.Kind.ON_SHELF, standing(11));
@@ -184,12 +167,8 @@ class SealingTest {
             Ticked.NO,
             Ticked.BLANK,
             Ticked.BLANK);
-    LoadReport tomatoes =
-        LoadReport.of(
-            HERE, TOMATOES, 1, ran(25), JarNumbers.NONE, JarNumbers.NONE, JarNumbers.NONE);
-    LoadReport contradicts =
-        LoadReport.of(
-            HERE, PLUMS, 2, ran(25), JarNumbers.of(1), JarNumbers.of(9), JarNumbers.of(9));
+    LoadReport tomatoes = Told.of(TOMATOES, 1).ran(ran(25)).report();
+    LoadReport contradicts = Told.of(PLUMS, 2).ran(ran(25)).look("1", "9", "9").report();
     assertEquals(
         List.of(
             "lot " + TOMATOES + " is not in the ledger",
@@ -220,29 +199,18 @@ class SealingTest {
             Ticked.BLANK);
     assertEquals(
         List.of("2026-08-25T00:25-05:00 has not come yet"),
-        refusals(report(1, tomorrow, "none", "none")));
+        refusals(Told.of(PLUMS, 1).ran(tomorrow).report()));
     assertEquals(
         List.of("from 2026-08-24T10:00-05:00 to 2026-08-24T22:01-05:00 is more than 12 hours"),
-        refusals(report(1, ran(12 * 60 + 1), "none", "none")));
+        refusals(Told.of(PLUMS, 1).ran(ran(12 * 60 + 1)).report()));
   }
 
   @Test
   void aJarInTwoLoadsIsRefused() {
     LoadReport wide =
-        new LoadReport(
-            HERE,
-            PLUMS,
-            2,
-            Optional.of(JarNumbers.range(7, 13)),
-            ran(25),
-            JarNumbers.NONE,
-            JarNumbers.NONE,
-            JarNumbers.NONE,
-            JarNumbers.NONE,
-            new TreeMap<>(),
-            "");
+        Told.of(PLUMS, 2).jars("7-13").ran(ran(25)).look("none", "none", "none").report();
     assertEquals(
-        List.of("jar " + PLUMS.jar(7) + " is told of twice"),
+        List.of("jar " + PLUMS.jar(7) + " is listed twice"),
         refusals(report(1, ran(25), "none", "none"), wide));
   }
 }

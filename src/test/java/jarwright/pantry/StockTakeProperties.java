@@ -7,6 +7,7 @@ import static jarwright.pantry.InventedKitchen.planned;
 import static jarwright.pantry.InventedKitchen.sound;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import jarwright.files.FoodTables;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -65,7 +66,7 @@ class StockTakeProperties {
   }
 
   private static Pantry pantry(List<Entry> entries) {
-    return Pantry.of(InventedKitchen.numbered(entries));
+    return Pantry.of(InventedKitchen.numbered(entries), FoodTables::own);
   }
 
   private static List<Entry> history(List<JarStep> steps) {

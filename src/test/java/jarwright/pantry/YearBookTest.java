@@ -10,12 +10,14 @@ import static jarwright.pantry.InventedKitchen.sound;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import jarwright.files.FoodTables;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Years reckoned by hand beside each check; the rules of pace are the program's own, no source. */
@@ -29,12 +31,12 @@ class YearBookTest {
   }
 
   private void twentyPlums() {
-    at(NOON, PLUMS, "", planned("plums", 20));
+    at(NOON, PLUMS, "", planned("plums-halved-or-whole", 20));
     at(NOON, PLUMS, "1..20", sound(1));
   }
 
   private YearBook book(int year, OffsetDateTime now) {
-    return YearBook.of(InventedKitchen.numbered(entries), year, now);
+    return YearBook.of(InventedKitchen.numbered(entries), year, now, FoodTables::own);
   }
 
   private FoodYear only(int year, OffsetDateTime now) {
@@ -120,7 +122,9 @@ class YearBookTest {
     twentyPlums();
     at(NOON.plusDays(1), PLUMS, "1", new Spoiled("mould"));
     assertEquals(0, only(2026, NOON.plusDays(2)).stock());
-    at(NOON.plusDays(1), PLUMS, "2..9", JarStep.lookedAt("clear"));
+    assertEquals(19, only(2026, NOON.plusDays(2)).doubtful());
+    assertEquals(1, only(2026, NOON.plusDays(2)).toThrowAway());
+    at(NOON.plusDays(1), PLUMS, "2..9", new Checked(Set.of(), ""));
     assertEquals(8, only(2026, NOON.plusDays(2)).stock());
   }
 
@@ -147,7 +151,11 @@ class YearBookTest {
     at(NOON, PLUMS, "1..3", new Imported(oldFacts("jam", Optional.of(DAY.minusYears(1))), ""));
     at(NOON, TOMATOES, "1..2", new Imported(oldFacts("jam", Optional.empty()), ""));
     assertEquals(0, only(2026, NOON).putUp());
-    assertEquals(5, only(2026, NOON).stock());
+    assertEquals(5, only(2026, NOON).before());
+    assertEquals(5, only(2026, NOON).doubtful());
+    Vouched vouched = new Vouched("Ana", "guide", ToldProcess.NOTHING);
+    at(NOON, PLUMS, "", vouched);
+    assertEquals(3, only(2026, NOON).stock());
     assertEquals(List.of(), book(2025, NOON).foods());
   }
 

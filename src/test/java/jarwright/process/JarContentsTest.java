@@ -191,7 +191,7 @@ class JarContentsTest {
           corn-cream-style        | half-pint | TASTE      | 1/4 tsp | half of the pint's
           peaches-halved-or-sliced | quart    | NONE       |         | no salt in fruit
           soups                   | quart     | TASTE      |         | to taste
-          sauerkraut              | quart     | IN_FORMULA |         | part of the ferment's safety
+          sauerkraut              | quart     | BRINE      |         | AIB 539 Guide 6: vital to safety
           pickled-bell-peppers    | pint      | IN_FORMULA | 1/2 tsp | AIB 539 Guide 6, pickled bell peppers
           """)
   void salt(String product, String jar, SaltRule.Kind kind, String amount, String source) {

@@ -2,6 +2,8 @@ package jarwright.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -9,6 +11,30 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** How amounts stand on paper in a kitchen that shows both kinds of units. */
 class KitchenTextTest {
   private static final Style BOTH = Style.english(Units.BOTH);
+
+  /** A language that tells its words apart from English ones, and writes thousands its own way. */
+  private static final AmountWords SHOUTED =
+      new AmountWords() {
+        @Override
+        public String word(String english) {
+          return "<" + english + ">";
+        }
+
+        @Override
+        public String several(String english) {
+          return "<<" + english + ">>";
+        }
+
+        @Override
+        public String number(BigDecimal exact) {
+          return AmountWords.super.number(exact).replace(',', '\'');
+        }
+
+        @Override
+        public boolean volumesNeedMetric() {
+          return true;
+        }
+      };
 
   static final String VOLUMES =
       """
@@ -172,9 +198,25 @@ class KitchenTextTest {
 
   @Test
   void unitWordsComeFromThePrintOutsLanguage() {
-    Style shouting = new Style(Units.BOTH, word -> "<" + word + ">");
     assertEquals(
-        "1 <cup> + 2 <Tbsp> (270 <mL>)", Volume.parse("18 Tbsp").text(shouting, Rounding.UP));
+        "1 <cup> + 2 <<Tbsp>> (270 <mL>)",
+        Volume.parse("18 Tbsp").text(new Style(Units.BOTH, SHOUTED), Rounding.UP));
+    assertEquals("1'378 <ft>", Altitude.feet(1_378).text(new Style(Units.US, SHOUTED)));
+    MeasuredText range = MeasuredText.parse("{4..5 Tbsp} in {8..10 quart}");
+    assertEquals(
+        "4 <to> 5 <<Tbsp>> in 8 <to> 10 <<quarts>>",
+        range.text(new Style(Units.BOTH, SHOUTED).only(Units.US), Map.of()));
+  }
+
+  @Test
+  void whereALanguageWantsItNoVolumeStandsWithoutItsMetricOne() {
+    Style us = new Style(Units.US, SHOUTED);
+    assertEquals("3 <<quarts>> (2.85 <L>)", Volume.parse("3 quarts").text(us, Rounding.NEAREST));
+    assertEquals(
+        "8 <to> 10 <<quarts>> (7.55 <to> 9.45 <L>), 2 <in>",
+        MeasuredText.parse("{8..10 quart}, {2 in}").text(us, Map.of()));
+    assertEquals("3 <<quarts>>", Volume.parse("3 quarts").text(us.only(Units.US), Rounding.UP));
+    assertEquals("250 <mL>", Volume.parse("250 mL").text(us, Rounding.UP));
   }
 
   @Test

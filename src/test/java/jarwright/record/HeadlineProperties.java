@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.files.FoodTables;
 import jarwright.pantry.AnyHappening;
 import jarwright.pantry.Entry;
 import jarwright.pantry.Grade;
@@ -81,14 +82,15 @@ class HeadlineProperties {
             && jar.facts().madeHere()
             && jar.outcome().map(o -> o.verdict().grade()).equals(Optional.of(Grade.SHELF))
             && jar.facts().useBy().filter(d -> !now.toLocalDate().isAfter(d)).isPresent();
-    return (frozen || shelved) && jar.doubt().isEmpty();
+    return (frozen || shelved) && jar.doubt().isEmpty() && jar.harm().isEmpty();
   }
 
   private static boolean isForbidden(Jar jar, OffsetDateTime now) {
     Standing standing = jar.standingAt(now);
     return standing instanceof Standing.ToThrowAway
         || standing instanceof Standing.Tossed
-        || (standing.isHere() && jar.doubt().isPresent());
+        || (standing.isHere() && jar.doubt().isPresent())
+        || (standing instanceof Standing.Taken && jar.harm().isPresent());
   }
 
   @Property(tries = 1_000, edgeCases = EdgeCasesMode.NONE)
@@ -96,7 +98,7 @@ class HeadlineProperties {
       @ForAll("ledgers") List<LedgerEvent> events, @ForAll("times") OffsetDateTime now) {
     for (String language : List.of("en", "es")) {
       Headlines headlines = new Headlines(WordBundle.load(language), now);
-      Pantry.of(events)
+      Pantry.of(events, FoodTables::own)
           .jars()
           .forEach(
               jar -> {

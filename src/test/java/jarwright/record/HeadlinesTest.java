@@ -2,12 +2,15 @@ package jarwright.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import jarwright.pantry.Background;
 import jarwright.pantry.Doubt;
 import jarwright.pantry.InventedKitchen;
 import jarwright.pantry.Jar;
 import jarwright.pantry.Liquid;
 import jarwright.pantry.LotFacts;
+import jarwright.pantry.Origin;
 import jarwright.pantry.Outcome;
+import jarwright.pantry.Spoiled;
 import jarwright.pantry.Standing;
 import jarwright.pantry.Verdict;
 import jarwright.render.WordBundle;
@@ -23,12 +26,26 @@ class HeadlinesTest {
   private static final OffsetDateTime LATER = OffsetDateTime.parse("2027-08-25T08:00:00-05:00");
   private static final Standing SHELF = new Standing.OnShelf("cellar B3", false);
   private static final LotFacts FACTS = InventedKitchen.facts("plums-halved-or-whole");
-  private static final Doubt SPURTED = new Doubt(InventedKitchen.PLUMS.jar(9), NOW, "spurted");
+  private static final Doubt SPURTED =
+      new Doubt(Doubt.Kind.TO_CHECK, InventedKitchen.PLUMS.jar(9), NOW, new Spoiled("spurted"));
 
   private static Jar jar(LotFacts facts, Standing standing, Verdict verdict) {
     Outcome outcome = new Outcome(1, true, Liquid.NONE, "", verdict, List.of());
+    return with(facts, standing, Optional.of(outcome), Optional.empty());
+  }
+
+  private static Jar with(
+      LotFacts facts, Standing standing, Optional<Outcome> outcome, Optional<Doubt> doubt) {
+    Origin origin = facts.madeHere() ? new Origin.MadeHere() : new Origin.Unvouched();
+    Background background = new Background(origin, "", Optional.empty());
     return new Jar(
-        InventedKitchen.PLUMS.jar(3), facts, standing, Optional.of(outcome), Optional.empty());
+        InventedKitchen.PLUMS.jar(3),
+        facts,
+        background,
+        standing,
+        outcome,
+        doubt,
+        Optional.empty());
   }
 
   private static Jar jar(Standing standing) {
@@ -37,12 +54,11 @@ class HeadlinesTest {
 
   private static Jar inDoubt(Standing standing) {
     Jar jar = jar(standing);
-    return new Jar(jar.id(), jar.facts(), jar.standing(), jar.outcome(), Optional.of(SPURTED));
+    return with(jar.facts(), jar.standing(), jar.outcome(), Optional.of(SPURTED));
   }
 
   private static Jar withoutOutcome(LotFacts facts, Standing standing) {
-    return new Jar(
-        InventedKitchen.PLUMS.jar(3), facts, standing, Optional.empty(), Optional.empty());
+    return with(facts, standing, Optional.empty(), Optional.empty());
   }
 
   private static void says(Tone tone, String words, Jar jar, OffsetDateTime now) {
@@ -52,16 +68,16 @@ class HeadlinesTest {
 
   @Test
   void aSoundJarIsGoodUntilItsDateAndThatDayToo() {
-    says(Tone.GOOD, "Good until August 24, 2027", jar(SHELF), NOW);
-    says(Tone.GOOD, "Good until August 24, 2027", jar(SHELF), LATER.minusDays(1));
-    says(Tone.FIRST, "Use first", jar(SHELF), LATER);
+    says(Tone.GOOD, "OK to use by August 24, 2027", jar(SHELF), NOW);
+    says(Tone.GOOD, "Use soon, by August 24, 2027", jar(SHELF), LATER.minusDays(1));
+    says(Tone.FIRST, "Past its use-by date, August 24, 2027", jar(SHELF), LATER);
   }
 
   @Test
   void aJarToBeUsedFirstSaysSo() {
     says(
         Tone.FIRST,
-        "Use first",
+        "Use first, by August 24, 2027",
         jar(FACTS, new Standing.OnShelf("", true), new Verdict.UseFirst()),
         NOW);
   }
@@ -71,8 +87,8 @@ class HeadlinesTest {
   void theRefrigeratorHasAnEnd() {
     LocalDate eatBy = NOW.toLocalDate();
     Jar cold = jar(FACTS, new Standing.InRefrigerator(eatBy), new Verdict.Refrigerate(eatBy));
-    says(Tone.COLD, "Refrigerator until August 26, 2026", cold, NOW);
-    says(Tone.STOP, "Do not eat: see why", cold, NOW.plusDays(1));
+    says(Tone.COLD, "Refrigerator: eat by August 26, 2026", cold, NOW);
+    says(Tone.STOP, "Do not eat. Throw away.", cold, NOW.plusDays(1));
     says(Tone.GOOD, "Freezer", jar(new Standing.InFreezer()), NOW);
   }
 
@@ -92,31 +108,51 @@ class HeadlinesTest {
   void aJarToBeCannedAgainHasAnHour() {
     Verdict verdict = new Verdict.Recan(NOW, Optional.empty());
     Jar recan = jar(FACTS, new Standing.ToRecan(NOW, Optional.empty()), verdict);
-    says(Tone.COLD, "Not for the shelf: can again by August 26, 2026, 08:00", recan, NOW);
-    says(Tone.STOP, "Do not eat: see why", recan, NOW.plusSeconds(1));
+    says(
+        Tone.COLD,
+        "Do not shelve. Re-can, freeze or refrigerate by August 26, 2026, 08:00",
+        recan,
+        NOW);
+    says(Tone.STOP, "Do not eat. Throw away.", recan, NOW.plusSeconds(1));
   }
 
   @Test
   void whatIsNotToBeEatenSaysSoWhereverItIs() {
     says(
         Tone.STOP,
-        "Do not eat: see why",
+        "Do not eat. Throw away.",
         jar(FACTS, new Standing.ToThrowAway(), new Verdict.ThrowAway()),
         NOW);
-    says(Tone.STOP, "Do not eat: see why", jar(new Standing.Tossed(NOW, "bulged")), NOW);
-    says(Tone.STOP, "Do not eat: see why", inDoubt(SHELF), NOW);
-    says(Tone.STOP, "Do not eat: see why", inDoubt(new Standing.InFreezer()), NOW);
-    says(Tone.STOP, "Do not eat: see why", inDoubt(new Standing.Missing(SHELF, NOW)), NOW);
+    says(
+        Tone.STOP,
+        "Do not eat. Thrown away on August 26, 2026.",
+        jar(new Standing.Tossed(NOW, "bulged")),
+        NOW);
+    says(Tone.STOP, "Do not eat yet: another jar of this batch spoiled", inDoubt(SHELF), NOW);
+    says(
+        Tone.STOP,
+        "Do not eat yet: another jar of this batch spoiled",
+        inDoubt(new Standing.InFreezer()),
+        NOW);
+    says(
+        Tone.STOP,
+        "Do not eat yet: another jar of this batch spoiled",
+        inDoubt(new Standing.Missing(SHELF, NOW)),
+        NOW);
     Standing lost = new Standing.Missing(new Standing.ToThrowAway(), NOW);
-    says(Tone.STOP, "Do not eat: see why", jar(lost), NOW);
+    says(Tone.STOP, "Do not eat. Throw away.", jar(lost), NOW);
   }
 
   @Test
   void whatIsNotKnownIsNotCalledGood() {
     LotFacts old = InventedKitchen.oldFacts("jam", Optional.of(LocalDate.of(2026, 1, 1)));
-    says(Tone.LOOK, "Process not known", withoutOutcome(old, SHELF), NOW);
-    says(Tone.LOOK, "Not recorded", withoutOutcome(FACTS, SHELF), NOW);
-    says(Tone.LOOK, "Not recorded", withoutOutcome(FACTS, new Standing.Planned()), NOW);
+    says(Tone.LOOK, "How it was canned is not known: do not eat", withoutOutcome(old, SHELF), NOW);
+    says(Tone.LOOK, "Results not recorded: do not eat", withoutOutcome(FACTS, SHELF), NOW);
+    says(
+        Tone.LOOK,
+        "Results not recorded: do not eat",
+        withoutOutcome(FACTS, new Standing.Planned()),
+        NOW);
     says(
         Tone.PLAIN,
         "Not yet canned",
@@ -130,8 +166,8 @@ class HeadlinesTest {
 
   @Test
   void whatIsGoneSaysSo() {
-    says(Tone.PLAIN, "Taken on August 26, 2026", jar(new Standing.Taken(NOW)), NOW);
-    says(Tone.PLAIN, "Canned again on August 26, 2026", jar(new Standing.Recanned(NOW)), NOW);
+    says(Tone.PLAIN, "Used on August 26, 2026", jar(new Standing.Taken(NOW)), NOW);
+    says(Tone.PLAIN, "Re-canned on August 26, 2026", jar(new Standing.Recanned(NOW)), NOW);
     says(Tone.PLAIN, "Never filled", withoutOutcome(FACTS, new Standing.Unfilled()), NOW);
   }
 }

@@ -1,5 +1,6 @@
 package jarwright.shelf;
 
+import jarwright.files.FoodTables;
 import jarwright.lot.LotCode;
 import jarwright.page.PaperSize;
 import jarwright.page.Sheet;
@@ -105,12 +106,13 @@ final class ManyJars {
   static byte[] inventory(List<LedgerEvent> events, String language, PaperSize paper) {
     Wording words = WordBundle.load(language);
     ShelfSheet sheet = new ShelfSheet(words, LotFacts::shownName);
-    return print(sheet.of(Pantry.of(events).here(), "Fernhollow", NOW, paper));
+    return print(sheet.of(Pantry.of(events, FoodTables::own).here(), "Fernhollow", NOW, paper));
   }
 
   static byte[] year(List<LedgerEvent> events, String language, PaperSize paper) {
     YearSheet sheet = new YearSheet(WordBundle.load(language), LotFacts::shownName);
-    return print(sheet.of(YearBook.of(events, NOW.getYear(), NOW), "Fernhollow", paper));
+    return print(
+        sheet.of(YearBook.of(events, NOW.getYear(), NOW, FoodTables::own), "Fernhollow", paper));
   }
 
   private static byte[] print(Sheet sheet) {

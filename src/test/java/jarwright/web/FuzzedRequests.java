@@ -7,12 +7,16 @@ import static jarwright.pantry.InventedKitchen.numbered;
 import static jarwright.pantry.InventedKitchen.planned;
 import static jarwright.pantry.InventedKitchen.sound;
 
+import jarwright.files.FoodTables;
 import jarwright.lot.JarId;
 import jarwright.pantry.Entry;
+import jarwright.pantry.Happening;
+import jarwright.pantry.Jar;
 import jarwright.pantry.JarNumbers;
-import jarwright.pantry.JarStep;
+import jarwright.pantry.JarReport;
 import jarwright.pantry.Lot;
 import jarwright.pantry.Pantry;
+import jarwright.pantry.Vouched;
 import jarwright.quantity.Units;
 import jarwright.record.LotRecord;
 import jarwright.record.RecordPages;
@@ -112,7 +116,7 @@ public final class FuzzedRequests {
 
   /** A household whose events are looked at as a ledger would, and forgotten. */
   private static final class OneLot implements Household {
-    private static final Pantry PANTRY = Pantry.of(numbered(LEDGER));
+    private static final Pantry PANTRY = Pantry.of(numbered(LEDGER), FoodTables::own);
 
     @Override
     public Stock stock() {
@@ -130,10 +134,20 @@ public final class FuzzedRequests {
     }
 
     @Override
-    public void record(JarId jar, JarStep step, OffsetDateTime when, String by) {
-      if (step.hindrance(PANTRY.jar(jar).orElseThrow(), when).isEmpty()) {
-        Entry.of(when, jar.lot(), JarNumbers.of(jar.number()), step, by);
+    public void record(JarId jar, JarReport report, OffsetDateTime when, String by) {
+      Jar known = PANTRY.jar(jar).orElseThrow();
+      if (report.hindrance(known, when).isEmpty()) {
+        report.happenings(known).forEach(what -> entry(jar, what, when));
       }
+    }
+
+    @Override
+    public void record(JarId jar, Vouched vouched, OffsetDateTime when, String by) {
+      entry(jar, vouched, when);
+    }
+
+    private static void entry(JarId jar, Happening what, OffsetDateTime when) {
+      Entry.of(when, jar.lot(), JarNumbers.of(jar.number()), what, "").what().detail();
     }
   }
 }
