@@ -10,7 +10,7 @@
     formula   lines (ingredient, main, also, note, fixed), may be empty; and if not made, yield
     notes     sentences about the time
     doubts    title, runs (text, amount); the last is whom to ask
-    sections  list of: id, title, steps. The ids, in working order: ahead, before, jars, produce, fill, canner,
+    sections  list of: id, title, steps, begins (no where it goes on with a part before). The ids, in working order: ahead, before, jars, produce, fill, canner,
               clock, out, next-day, optional (what most leave out); a long section comes in parts of one id
       steps   kind, runs (text, amount), figure (main, also), caution; and by kind
         action, wait (time runs)
@@ -100,7 +100,7 @@
 <#macro trueSize><span size="${small}">${word("gauge.true")}</span></#macro>
 
 <#macro head s n>
-<#local due = (times.due[s.id])!"", r = set.head / 2>
+<#local due = s.begins?then((times.due[s.id])!"", ""), r = set.head / 2>
 <columns widths="9 *" gap="1.5" valign="middle" around="${set.air}" keep="yes">
   <column><drawing w="9" h="${set.head}" around="0" alt=""><circle cx="${r - 1.3}" cy="${r}" r="${r}" fill="black"/><text x="${r - 1.3}" y="${r + 1.6}" align="center" size="13" b="yes" ink="white">${n}</text></drawing></column>
   <column><heading level="2" size="${body + set.louder}" before="0" after="0">${s.title}<#if due != ""> <span size="${small}" b="no"><keep>${due}</keep></span></#if></heading></column>

@@ -16,60 +16,49 @@
 <#macro task t><#if t.day?has_content><b>${t.day}</b><br/></#if><#if t.process><b>${t.what}</b><#else>${t.what}</#if><#if t.hands gt 1> · ${count("day.people", t.hands)}</#if></#macro>
 <#macro length t><#if t.process><b>${t.length}</b><#elseif t.exact>${t.length}<#else>~${t.length}</#if></#macro>
 
-<#-- All hours of an ordinary day, in two columns on one side. -->
-<#macro brief tasks size pad>
-<table columns="6 18 10 * 12.5" line="0.6" pad="${pad}" around="0.5" size="${size}">
-  <head><cell/><cell>${word("day.column.time")}</cell><cell>${word("day.column.load")}</cell><cell>${word("day.column.what")}</cell><cell>${word("day.column.min")}</cell></head>
-  <#list tasks as t><row<#if t.process> tint="14%"</#if>><cell><box size="3.8" line="1"/></cell><cell>${t.start}</cell><cell>${t.load}</cell><cell><@task t/></cell><cell><@length t/></cell></row></#list>
-</table>
-</#macro>
-
-<#-- A longer day's: on each side down the left half, then down the right, and as much on the last side as on the others. -->
-<#macro hours d>
-<#local pages = ((d.tasks?size + 67) / 68)?floor, each = ((d.tasks?size + pages - 1) / pages)?floor>
-<#list 0..<pages as page>
-<#if page gt 0><break/></#if>
-<#local from = page * each, to = [from + each, d.tasks?size]?min, half = ((to - from + 1) / 2)?floor>
-<#if page == 0><heading size="16" before="0">${word("day.steps")}</heading><@legend d/></#if>
-<table columns="6 18 10 * 12.5 3 6 18 10 * 12.5" line="0.6" pad="0.65" around="0.5" size="9">
+<#-- In two columns, down the left half first; row by row, so that it may go on over a side. -->
+<#macro hourTable tasks size pad>
+<#local half = ((tasks?size + 1) / 2)?floor>
+<table columns="6 18 11 * 12.5 3 6 18 11 * 12.5" line="0.6" pad="${pad}" around="0.5" size="${size}">
   <head><@hourHeads/><cell/><@hourHeads/></head>
-  <#list from..<(from + half) as i><row><@hour d.tasks[i]/><cell/><#if i + half lt to><@hour d.tasks[i + half]/><#else><cell/><cell/><cell/><cell/><cell/></#if></row></#list>
+  <#list 0..<half as i><row><@hour tasks[i]/><cell/><#if i + half lt tasks?size><@hour tasks[i + half]/><#else><cell/><cell/><cell/><cell/><cell/></#if></row></#list>
 </table>
-</#list>
 </#macro>
 <#macro hourHeads><cell/><cell>${word("day.column.time")}</cell><cell>${word("day.column.load")}</cell><cell>${word("day.column.what")}</cell><cell>${word("day.column.min")}</cell></#macro>
 <#macro hour t><#local tint = t.process?then(' tint="14%"', '')?no_esc><cell${tint}><box size="3.8" line="1"/></cell><cell${tint}>${t.start}</cell><cell${tint}>${t.load}</cell><cell${tint}><@task t/></cell><cell${tint}><@length t/></cell></#macro>
 
-<#macro need gather size pad>
-<table columns="6 * *" line="0.6" pad="${pad}" around="0.5" size="${size}">
-  <head><cell/><cell>${word("day.column.need")}</cell><cell>${word("day.column.amount")}</cell></head>
-  <#list gather as g><row><cell><box size="3.8" line="1"/></cell><cell><b>${g.what?cap_first}</b><#if g.note != ""><br/>${g.note}</#if></cell><cell><#list g.amount?split(" ") as w><#if w?contains("/")><frac>${w}</frac><#else>${w}</#if><#sep> </#list></cell></row></#list>
-</table>
+<#-- A longer day's, in stretches that stay on one side, each as long as the others. -->
+<#macro hours d>
+<heading size="16" before="0">${word("day.steps")}</heading>
+<@legend d/>
+<#local parts = ((d.tasks?size + 21) / 22)?floor, each = ((d.tasks?size + parts - 1) / parts)?floor>
+<#list d.tasks?chunk(each) as part><group><@hourTable part 9 0.65/></group></#list>
 </#macro>
 
 <#macro gathered d size pad>
 <heading level="2" size="${size + 3}" before="1.5">${word("day.gather")}</heading>
-<#if d.gather?size lte 36>
 <#local half = ((d.gather?size + 1) / 2)?floor>
-<columns widths="* *" gap="6" around="0"><column><@need d.gather[0..<half] size pad/></column><column><#if half lt d.gather?size><@need d.gather[half..] size pad/></#if></column></columns>
-<#else><@need d.gather size pad/></#if>
+<table columns="6 * * 3 6 * *" line="0.6" pad="${pad}" around="0.5" size="${size}">
+  <head><@needHeads/><cell/><@needHeads/></head>
+  <#list 0..<half as i><row><@need d.gather[i]/><cell/><#if i + half lt d.gather?size><@need d.gather[i + half]/><#else><cell/><cell/><cell/></#if></row></#list>
+</table>
 </#macro>
+<#macro needHeads><cell/><cell>${word("day.column.need")}</cell><cell>${word("day.column.amount")}</cell></#macro>
+<#macro need g><cell><box size="3.8" line="1"/></cell><cell><b>${g.what?cap_first}</b><#if g.note != ""><br/>${g.note}</#if></cell><cell><#list g.amount?split(" ") as w><#if w?contains("/")><frac>${w}</frac><#else>${w}</#if><#sep> </#list></cell></#macro>
 
 <#-- When to begin and when it is done, what comes before, what is made. -->
 <#macro door d size pad>
-<heading size="20" before="0" after="0">${day("weekday", d.date)}</heading>
+<heading size="20" before="0" after="0">${day("weekday", d.date)?cap_first}</heading>
 <readings figure="21" around="1.5" line="1">
   <reading value="${d.start}" caption="${word("day.begin")}" share="3"/>
   <reading value="${d.finish}" caption="${word("day.done")}: ${word("day.done-range", {"least": d.finishRange[0], "most": d.finishRange[1]})}" share="5"/>
   <reading value="${d.jars}" caption="${count("day.jars-word", d.jars)}, ${count("day.loads", d.loads?size)}" share="2"/>
 </readings>
 <#if d.ahead?has_content>
-<panel tint="10%" pad="2" around="1.5">
-<heading level="2" size="${size + 3}" before="0">${word("day.ahead")}</heading>
+<heading level="2" size="${size + 3}" before="1.5">${word("day.ahead")}</heading>
 <table columns="6 46 9 *" line="0.6" pad="${pad}" around="0.5" size="${size}">
-  <#list d.ahead as a><row><cell><box size="3.8" line="1"/></cell><cell><b>${a.when}</b></cell><cell><b>${a.food}</b></cell><cell><@runs a.what/><#if a.caution?has_content><br/><@runs a.caution/></#if></cell></row></#list>
+  <#list d.ahead as a><row tint="10%"><cell><box size="3.8" line="1"/></cell><cell><b>${a.when?cap_first}</b></cell><cell><b>${a.food}</b></cell><cell><@runs a.what/><#if a.caution?has_content><br/><@runs a.caution/></#if></cell></row></#list>
 </table>
-</panel>
 </#if>
 <heading level="2" size="${size + 3}" before="1.5">${word("day.foods")}</heading>
 <#nested>
@@ -150,8 +139,7 @@
   <@door d size pad><@loads d size pad/></@door>
   <@gathered d size pad/>
   <heading level="2" size="${size + 3}" before="1.5">${word("day.steps")}</heading>
-  <#local half = ((d.tasks?size + 1) / 2)?floor>
-  <columns widths="* *" gap="6" around="0"><column><@brief d.tasks[0..<half] size pad/></column><column><@brief d.tasks[half..] size pad/></column></columns>
+  <@hourTable d.tasks size pad/>
   <@said d size/>
   <break/>
   <@picture d above/>

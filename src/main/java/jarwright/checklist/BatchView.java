@@ -7,9 +7,12 @@ import jarwright.day.Section;
 import jarwright.day.SectionTimes;
 import jarwright.page.Wording;
 import jarwright.quantity.Units;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /** What the checklist's template may show of one batch. */
@@ -72,7 +75,14 @@ public final class BatchView {
   /** The view with its sections. */
   public Map<String, Object> with(List<Section> sections) {
     view.put("loads", StepView.loads(sections));
-    view.put("sections", sections.stream().map(StepView::section).toList());
+    List<Map<String, Object>> views = new ArrayList<>();
+    Set<String> begun = new HashSet<>();
+    for (Section section : sections) {
+      Map<String, Object> one = StepView.section(section);
+      one.put("begins", begun.add(section.id()));
+      views.add(one);
+    }
+    view.put("sections", views);
     return view;
   }
 }

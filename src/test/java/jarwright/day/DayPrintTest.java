@@ -193,4 +193,21 @@ class DayPrintTest {
     assertEquals("12:59 PM", clock.of(java.time.LocalTime.of(12, 59)));
     assertEquals("1:00 PM", clock.of(java.time.LocalTime.of(13, 0)));
   }
+
+  /** More to buy, more work ahead and more hours than one side holds. */
+  @Test
+  void aDayOfManyBatchesGoesOnOverItsSides() throws Exception {
+    List<Wish> wishes = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      wishes.add(Wish.of("sweet-gherkin-pickles", Pack.RAW, JarSize.PINT, 7));
+      wishes.add(Wish.of("pickle-relish", Pack.HOT, JarSize.PINT, 9));
+      wishes.add(Wish.of("14-day-sweet-pickles", Pack.RAW, JarSize.PINT, 9));
+    }
+    DayPlan day = Days.day(KITCHEN, wishes.toArray(new Wish[0]));
+    for (String language : List.of("en", "es")) {
+      List<String> sides = sides(day, PaperSize.LETTER, language);
+      assertTrue(sides.size() > 4, "" + sides.size());
+      sides.forEach(s -> assertTrue(s.strip().split("\\R").length >= FEWEST_LINES, s));
+    }
+  }
 }
