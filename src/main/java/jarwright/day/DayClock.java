@@ -37,10 +37,12 @@ final class DayClock {
     this.zone = batches.get(0).kitchen().zone().orElse(elsewise);
   }
 
-  /** Tells every batch that is to be done before it starts. */
+  /** Tells every batch that is to be done before it starts, or whose times do not exist. */
   void check(Problems problems) {
     for (Batch batch : batches) {
       BatchPlan plan = batch.plan();
+      plan.start().ifPresent(time -> checkExists(plan, "start", time, problems));
+      plan.finish().ifPresent(time -> checkExists(plan, "finish", time, problems));
       if (plan.start().isPresent()
           && plan.finish().isPresent()
           && !plan.finish().get().isAfter(plan.start().get())) {
@@ -53,6 +55,30 @@ final class DayClock {
             "give a later finish, or only one of the two: work that runs past midnight is planned"
                 + " from its start alone");
       }
+    }
+  }
+
+  /** Where the clocks are put forward, the hour between is on no clock. */
+  private void checkExists(BatchPlan plan, String key, LocalTime time, Problems problems) {
+    ZoneOffsetTransition change = zone.getRules().getTransition(date.atTime(time));
+    if (change != null && change.isGap()) {
+      LocalTime before = change.getDateTimeBefore().toLocalTime();
+      LocalTime after = change.getDateTimeAfter().toLocalTime();
+      problems.add(
+          plan.placeOf(key),
+          key
+              + ": "
+              + time
+              + " does not exist on "
+              + date
+              + ": the clocks go forward from "
+              + before
+              + " to "
+              + after
+              + " ("
+              + zone
+              + ")",
+          "write " + before.minusMinutes(1) + " or earlier, or " + after + " or later");
     }
   }
 

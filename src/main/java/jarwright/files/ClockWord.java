@@ -11,7 +11,6 @@ import java.util.regex.Pattern;
 final class ClockWord {
   private static final Pattern ISO_DATE = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
   private static final Pattern DOTTED_DATE = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
-  private static final Pattern TIME = Pattern.compile("(\\d{1,2}):(\\d{2})(?::00)?");
   private static final int FIRST_YEAR = 2000;
   private static final int LAST_YEAR = 2099;
 
@@ -62,25 +61,24 @@ final class ClockWord {
     }
   }
 
-  /** A time of the 24-hour day; 8:30 and 08:30 are the same. */
+  /** A time of day in whole minutes; 8:30, 08:30, 20:30 and 8:30 PM. */
   static Optional<LocalTime> time(Fields fields, String key) {
-    Optional<String> word = fields.plainWord(key);
+    Optional<String> word = fields.text(key);
     if (word.isEmpty()) {
       return Optional.empty();
     }
-    Matcher time = TIME.matcher(word.get());
     try {
-      if (time.matches()) {
-        return Optional.of(
-            LocalTime.of(Integer.parseInt(time.group(1)), Integer.parseInt(time.group(2))));
+      LocalTime time = RecordWords.timeOfDay(word.get());
+      if (time.getSecond() == 0) {
+        return Optional.of(time);
       }
-    } catch (DateTimeException e) {
-      // told below, as any other text that is no time
+    } catch (IllegalArgumentException e) {
+      // told below, as a time with seconds
     }
     fields.problem(
         key,
-        "\"" + fields.said(key) + "\" is not a time of the 24-hour day",
-        "write it like 08:30 or 17:45");
+        "\"" + fields.said(key) + "\" is not a time of day in whole minutes",
+        "write it like 08:30, 17:45 or 5:45 PM");
     return Optional.empty();
   }
 }

@@ -150,7 +150,7 @@ final class RecordWords {
     return moment;
   }
 
-  private static LocalTime timeOfDay(String text) {
+  static LocalTime timeOfDay(String text) {
     Matcher time = TIME.matcher(text.strip().toLowerCase(Locale.ROOT));
     IllegalArgumentException none =
         new IllegalArgumentException("\"" + Fields.shown(text) + "\" is no time of day");

@@ -167,8 +167,30 @@ class DayPlannerTest {
     DayPlan by = Days.day(KITCHEN, Wish.plums(7).on(spring).by("04:00"));
     assertEquals(LocalTime.of(4, 0), by.at(by.finish()).toLocalTime());
     assertEquals(by.finish(), Duration.between(by.start(), by.at(by.finish())).toMinutes());
-    DayPlan skipped = Days.day(KITCHEN, Wish.plums(7).on(spring).from("02:15"));
-    assertEquals(LocalTime.of(3, 15), skipped.start().toLocalTime());
+  }
+
+  @Test
+  void aTimeThatTheClocksSkipIsRefused() {
+    LocalDate spring = LocalDate.of(2026, 3, 8);
+    String why =
+        " does not exist on 2026-03-08: the clocks go forward from 02:00 to 03:00"
+            + " (America/Chicago). write 01:59 or earlier, or 03:00 or later.";
+    assertEquals(
+        List.of("plan.yaml:1:1: start: 02:00" + why),
+        Days.refusal(KITCHEN, Wish.plums(7).on(spring).from("02:00")));
+    assertEquals(
+        List.of("plan.yaml:1:30: finish: 02:59" + why),
+        Days.refusal(KITCHEN, Wish.plums(7).on(spring).by("02:59")));
+    assertEquals(
+        LocalTime.of(3, 0),
+        Days.day(KITCHEN, Wish.plums(7).on(spring).from("03:00")).start().toLocalTime());
+    assertEquals(
+        LocalTime.of(1, 59),
+        Days.day(KITCHEN, Wish.plums(7).on(spring).from("01:59")).start().toLocalTime());
+    LocalDate autumn = LocalDate.of(2026, 11, 1);
+    assertEquals(
+        LocalTime.of(1, 30),
+        Days.day(KITCHEN, Wish.plums(7).on(autumn).from("01:30")).start().toLocalTime());
   }
 
   @Test
