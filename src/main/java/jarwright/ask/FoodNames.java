@@ -2,12 +2,14 @@ package jarwright.ask;
 
 import jarwright.process.Product;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** All that one product is called, ready to be compared. */
@@ -17,7 +19,7 @@ final class FoodNames {
       Set.of("fruit", "tomato", "vegetables", "poultry", "red-meats", "seafoods");
 
   private static final String ENGLISH = "en";
-  private static final int FAR = 1_000;
+  static final int FAR = 1_000;
 
   private final Product product;
   private final Lexicon lexicon;
@@ -30,85 +32,90 @@ final class FoodNames {
 
   private final Set<String> base = new HashSet<>();
 
-  /** Each name by itself. */
-  private final List<Set<String>> names = new ArrayList<>();
+  /** Every word of every name. */
+  private final Set<String> words = new HashSet<>();
+
+  private final List<Name> names = new ArrayList<>();
+
+  /**
+   * A name by itself.
+   *
+   * @param stems in their order
+   * @param own whether it is the product's whole own name
+   * @param place of the product among those that go by the name
+   */
+  record Name(List<String> stems, boolean own, int place) {
+    private static final int WORD = 4;
+    private static final int ORDER = 2;
+
+    /** More for more words, among as many for the same order, then for an own name. */
+    int weight(Phrasebook.Sorted asked) {
+      return weight(stems) + (asked.isInOrder(stems) ? ORDER : 0) + (own ? 1 : 0);
+    }
+
+    static int weight(Collection<String> stems) {
+      return WORD * Set.copyOf(stems).size();
+    }
+  }
+
+  /** What a name weighs that is no product's own. */
+  static int weight(Set<String> stems) {
+    return Name.weight(stems);
+  }
 
   FoodNames(Product product, Lexicon lexicon) {
     this.product = product;
     this.lexicon = lexicon;
-    names.add(lexicon.stems(ENGLISH, product.id()));
-    takeOwn(ENGLISH, product.id());
-    takeOwn(ENGLISH, product.name());
+  }
+
+  /** The names by which a product goes in the tables; the search makes sayings of them. */
+  static List<Saying> sayings(Product product) {
+    List<String> id = List.of(product.id());
+    return List.of(
+        new Saying(Saying.Sense.NAME, id, ENGLISH, product.id()),
+        new Saying(Saying.Sense.NAME, id, ENGLISH, product.name()));
   }
 
   void add(Saying saying) {
-    if (saying.sense() == Saying.Sense.NAME) {
-      takeOwn(saying.language(), saying.words());
-    } else {
-      names.add(lexicon.stems(saying.language(), saying.words()));
+    List<String> all = lexicon.stems(saying.language(), saying.words());
+    words.addAll(all);
+    if (saying.sense() != Saying.Sense.NAME) {
+      names.add(new Name(all, false, saying.means().indexOf(product.id())));
+      return;
     }
-  }
-
-  private void takeOwn(String language, String name) {
-    String plain = name.replaceAll("\\([^)]*+\\)", " ");
-    Set<String> all = lexicon.stems(language, name);
-    own.computeIfAbsent(language, l -> new LinkedHashSet<>()).addAll(all);
+    String plain = saying.words().replaceAll("\\([^)]*+\\)", " ");
+    List<String> head = lexicon.stems(saying.language(), plain);
+    own.computeIfAbsent(saying.language(), l -> new LinkedHashSet<>()).addAll(all);
     base.addAll(all);
-    heads.addAll(lexicon.stems(language, plain));
-    names.add(all);
-    names.add(lexicon.stems(language, plain));
+    heads.addAll(head);
+    names.add(new Name(all, true, 0));
+    names.add(new Name(head, false, 0));
   }
 
   Product product() {
     return product;
   }
 
-  /** Every word of every name. */
-  Set<String> words() {
-    Set<String> words = new HashSet<>(base);
-    names.forEach(words::addAll);
-    return words;
+  /** How it answers to what was asked; empty where it has none of the words. */
+  Optional<Match> match(Phrasebook.Sorted asked) {
+    return Collections.disjoint(words, asked.all())
+        ? Optional.empty()
+        : Optional.of(new Match(this, asked));
   }
 
-  /** Whether one of its names is said whole, with nothing left over of the food. */
-  boolean isCalled(List<Word> food, Set<String> said) {
-    return names.stream()
-        .anyMatch(n -> said.containsAll(n) && food.stream().allMatch(w -> has(n, w)));
+  /** Its names that are said whole. */
+  List<Name> said(Phrasebook.Sorted asked) {
+    return names.stream().filter(n -> asked.all().containsAll(n.stems())).toList();
   }
 
-  /** Words in the longest of its names that is said whole; 0 where none is. */
-  int longest(Set<String> said) {
-    return names.stream().filter(said::containsAll).mapToInt(Set::size).max().orElse(0);
+  /** Words of its own names. */
+  Set<String> base() {
+    return base;
   }
 
-  /** Whether its names have each word of the food, and one of them stands for it. */
-  boolean covers(List<Word> food, Set<String> said) {
-    Set<String> own = of(said);
-    return food.stream().allMatch(w -> has(own, w))
-        && (longest(said) > 0 || food.stream().anyMatch(w -> has(heads, w)));
-  }
-
-  /** Whether its names have each of the stems. */
-  boolean hasAll(Set<String> stems, Set<String> said) {
-    return of(said).containsAll(stems);
-  }
-
-  /** Words of the food that its names have, one of which must stand for it; else 0. */
-  int shared(List<Word> food, Set<String> said) {
-    Set<String> own = of(said);
-    boolean stands = longest(said) > 0 || food.stream().anyMatch(w -> has(heads, w));
-    return stands ? (int) food.stream().filter(w -> has(own, w)).count() : 0;
-  }
-
-  /** Its own words, and those of the household's names that are said whole. */
-  private Set<String> of(Set<String> said) {
-    Set<String> words = new HashSet<>(base);
-    names.stream().filter(said::containsAll).forEach(words::addAll);
-    return words;
-  }
-
-  private static boolean has(Set<String> stems, Word word) {
-    return !Collections.disjoint(stems, word.stems());
+  /** Whether a word may stand for it. */
+  boolean isHead(Word word) {
+    return !Collections.disjoint(heads, word.stems());
   }
 
   /** How early in a name of its own the first word of the food stands. */

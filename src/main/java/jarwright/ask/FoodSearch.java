@@ -3,15 +3,12 @@ package jarwright.ask;
 import jarwright.process.Product;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * Understands what people ask for. A product is an answer only where its names have every word of
@@ -19,54 +16,48 @@ import java.util.stream.Collectors;
  * only alike.
  */
 public final class FoodSearch {
+  private static final String ENGLISH = "en";
   private static final int MOST_NEAR = 6;
 
   private final Map<String, FoodNames> products = new LinkedHashMap<>();
   private final List<UntestedNames> untested;
   private final Lexicon lexicon;
   private final Phrasebook phrases;
-  private final Set<String> known = new HashSet<>();
   private final Typos typos;
   private final List<Saying> sayings;
 
   /**
-   * @param products every product there is
+   * @param products every product there is, by its English name
    * @param sayings their names in other languages, household names, and words for jars and the like
+   * @param untested every food, way and jar that is known to have no tested process
    */
   public FoodSearch(List<Product> products, List<Saying> sayings, List<Untested> untested) {
-    Set<String> languages = new TreeSet<>(Set.of("en"));
-    sayings.forEach(s -> languages.add(s.language()));
     this.sayings = List.copyOf(sayings);
-    this.lexicon = new Lexicon(languages, sayings);
-    this.phrases = new Phrasebook(sayings, untested);
+    List<Saying> all = new ArrayList<>(sayings);
+    products.forEach(p -> all.addAll(FoodNames.sayings(p)));
+    List<Lexicon.Text> texts = new ArrayList<>();
+    all.forEach(s -> texts.add(new Lexicon.Text(s.language(), s.words())));
+    for (Untested one : untested) {
+      one.told().forEach((l, told) -> told.names().forEach(n -> texts.add(new Lexicon.Text(l, n))));
+    }
+    this.lexicon = new Lexicon(all, texts);
+    this.phrases = new Phrasebook(all, untested);
     this.untested =
         untested.stream()
             .filter(u -> u.kind() != Untested.Kind.JAR)
             .map(u -> new UntestedNames(u, lexicon))
             .toList();
     products.forEach(p -> this.products.put(p.id(), new FoodNames(p, lexicon)));
-    Set<String> written = new TreeSet<>();
-    for (Saying saying : sayings) {
-      written.addAll(Spelling.words(saying.words()));
-      known.addAll(lexicon.stems(saying.language(), saying.words()));
-      if (saying.sense().compareTo(Saying.Sense.FOOD) <= 0) {
+    for (Saying saying : all) {
+      if (saying.sense() == Saying.Sense.NAME || saying.sense() == Saying.Sense.FOOD) {
         saying.means().stream()
             .map(this.products::get)
             .filter(p -> p != null)
             .forEach(p -> p.add(saying));
       }
     }
-    for (FoodNames one : this.products.values()) {
-      known.addAll(one.words());
-      written.addAll(Spelling.words(one.product().id() + " " + one.product().name()));
-    }
-    for (UntestedNames one : this.untested) {
-      known.addAll(one.words());
-      one.untested()
-          .told()
-          .values()
-          .forEach(t -> t.names().forEach(n -> written.addAll(Spelling.words(n))));
-    }
+    Set<String> written = new TreeSet<>();
+    texts.forEach(t -> written.addAll(Spelling.words(t.text())));
     this.typos = new Typos(written);
   }
 
@@ -88,9 +79,15 @@ public final class FoodSearch {
 
   /** The same with every word as it stands: none is taken for a mistyped one. */
   public Heard hearAsWritten(String words) {
-    List<Word> said = lexicon.said(words);
-    Phrasebook.Heard heard = phrases.hear(said);
-    return new Heard(meaning(said, heard.food(), Map.of()), heard.said(), language(said));
+    return hear(Spelling.words(words), languages(words), Map.of());
+  }
+
+  /** Words with accents are hardly English where they may be of another language. */
+  private List<String> languages(String words) {
+    List<String> languages = lexicon.languages(Spelling.words(words));
+    return Spelling.hasAccents(words)
+        ? languages.stream().sorted(Comparator.comparing(ENGLISH::equals)).toList()
+        : languages;
   }
 
   /**
@@ -100,130 +97,130 @@ public final class FoodSearch {
    */
   public Heard hear(String words) {
     Heard heard = hearAsWritten(words);
-    if (heard.food() instanceof Meaning.Unknown unknown && !unknown.words().isEmpty()) {
+    if (heard.food() instanceof Meaning.Unknown unknown) {
       Map<String, String> readAs = typos.mend(unknown.words());
       List<String> mended =
-          lexicon.said(words).stream()
-              .map(w -> readAs.getOrDefault(w.written(), w.written()))
-              .toList();
-      List<Word> again = lexicon.said(String.join(" ", mended));
-      Meaning second = meaning(again, phrases.hear(again).food(), readAs);
-      if (!readAs.isEmpty() && !(second instanceof Meaning.Unknown)) {
-        return new Heard(second, phrases.hear(again).said(), language(again));
-      }
+          Spelling.words(words).stream().map(w -> readAs.getOrDefault(w, w)).toList();
+      Heard again = hear(mended, lexicon.languages(mended), readAs);
+      boolean told =
+          again.food() instanceof Meaning.Known || again.food() instanceof Meaning.Refused;
+      return told ? again : heard;
     }
     return heard;
   }
 
-  private Meaning meaning(List<Word> words, List<Word> left, Map<String, String> readAs) {
-    List<Word> food = left.stream().filter(w -> !w.empty()).toList();
-    Set<String> said = words.stream().flatMap(w -> w.stems().stream()).collect(Collectors.toSet());
+  /** Understood in the language of most of the words; else in that which understands most. */
+  private Heard hear(List<String> words, List<String> languages, Map<String, String> readAs) {
+    Optional<Heard> best = Optional.empty();
+    int understood = -1;
+    for (String language : languages) {
+      Phrasebook.Sorted asked = phrases.sort(lexicon.said(words, language));
+      Meaning meaning = meaning(asked, readAs);
+      int own = understood(meaning, asked);
+      if (own > understood) {
+        understood = own;
+        best = Optional.of(new Heard(meaning, asked.said(), language));
+      }
+    }
+    return best.orElseThrow();
+  }
+
+  /** 2 where it goes by just these words, 1 where it has them among others, 0 for neither. */
+  private int understood(Meaning meaning, Phrasebook.Sorted asked) {
+    if (meaning instanceof Meaning.Known known) {
+      String first = known.products().get(0).id();
+      return products.get(first).match(asked).filter(m -> m.called() > 0).isPresent() ? 2 : 1;
+    }
+    if (meaning instanceof Meaning.Refused refused) {
+      boolean called =
+          untested.stream()
+              .filter(u -> u.untested().equals(refused.untested()))
+              .anyMatch(u -> u.isCalled(asked));
+      return called ? 2 : 1;
+    }
+    return 0;
+  }
+
+  private List<Match> matches(Phrasebook.Sorted asked) {
+    return products.values().stream().flatMap(p -> p.match(asked).stream()).toList();
+  }
+
+  private Meaning meaning(Phrasebook.Sorted asked, Map<String, String> readAs) {
+    List<Match> matches = matches(asked);
     List<UntestedNames> named =
         untested.stream()
-            .filter(u -> u.longest(said) > 0)
-            .sorted(Comparator.comparingInt((UntestedNames u) -> u.longest(said)).reversed())
+            .filter(u -> u.longest(asked) > 0)
+            .filter(u -> matches.stream().noneMatch(m -> m.isNamedWith(u.words(asked))))
+            .sorted(Comparator.comparingInt((UntestedNames u) -> u.longest(asked)).reversed())
             .toList();
-    if (food.isEmpty()) {
+    if (asked.food().isEmpty()) {
       return named.isEmpty()
           ? new Meaning.Nothing()
           : new Meaning.Refused(named.get(0).untested(), List.of(), readAs);
     }
-    Optional<UntestedNames> called = named.stream().filter(u -> u.isCalled(food, said)).findFirst();
-    List<FoodNames> own = products.values().stream().filter(p -> p.isCalled(food, said)).toList();
-    int ownLength = own.stream().mapToInt(p -> p.longest(said)).max().orElse(0);
-    if (called.isPresent() && called.get().longest(said) > ownLength) {
-      return refused(called.get(), food, said, readAs);
+    int longest = matches.stream().mapToInt(Match::called).max().orElse(0);
+    Optional<UntestedNames> called = named.stream().filter(u -> u.isCalled(asked)).findFirst();
+    if (called.isPresent() && called.get().weight(asked) > longest) {
+      return refused(called.get(), asked, readAs);
     }
-    List<FoodNames> found =
-        products.values().stream()
-            .filter(p -> p.covers(food, said))
-            .filter(p -> own.contains(p) || named.stream().allMatch(u -> u.isWithin(p, said)))
-            .sorted(likeliest(food, said))
+    List<Match> found =
+        matches.stream()
+            .filter(m -> m.shared() == asked.food().size())
+            .filter(m -> isCalled(m, longest) || named.stream().allMatch(u -> u.isWithin(m, asked)))
+            .sorted(Match.likeliest(longest))
             .toList();
     if (!found.isEmpty()) {
-      Optional<Product> one =
-          own.size() == 1 && readAs.isEmpty()
-              ? Optional.of(own.get(0).product())
-              : Optional.empty();
-      return new Meaning.Known(products(found), one, readAs, called.map(UntestedNames::untested));
+      return known(found, longest, readAs, called);
     }
     if (!named.isEmpty()) {
-      return refused(named.get(0), food, said, readAs);
+      return refused(named.get(0), asked, readAs);
     }
     List<String> strange =
-        food.stream()
-            .filter(
-                w ->
-                    w.raw().stream().noneMatch(known::contains)
-                        && w.stems().stream().noneMatch(known::contains))
-            .map(Word::written)
-            .distinct()
-            .toList();
-    return new Meaning.Unknown(strange, near(food, said));
+        asked.food().stream().filter(w -> !lexicon.knows(w)).map(Word::written).distinct().toList();
+    return new Meaning.Unknown(strange, typos.guesses(strange), near(matches));
   }
 
-  private Meaning refused(
-      UntestedNames why, List<Word> food, Set<String> said, Map<String, String> readAs) {
-    Set<String> named = why.said(said);
+  /** Whether it goes by a name as long as the longest that any goes by. */
+  private static boolean isCalled(Match match, int longest) {
+    return longest > 0 && match.called() == longest;
+  }
+
+  private static Meaning known(
+      List<Match> found, int longest, Map<String, String> readAs, Optional<UntestedNames> doubt) {
+    List<Match> these = found.stream().filter(m -> isCalled(m, longest)).toList();
+    List<Match> others = found.stream().filter(m -> !these.contains(m)).toList();
+    return new Meaning.Known(
+        products(these.isEmpty() ? found : these),
+        products(these.isEmpty() ? List.of() : others),
+        these.size() == 1 && readAs.isEmpty()
+            ? Optional.of(these.get(0).product().product())
+            : Optional.empty(),
+        readAs,
+        doubt.map(UntestedNames::untested));
+  }
+
+  private Meaning refused(UntestedNames why, Phrasebook.Sorted asked, Map<String, String> readAs) {
+    Set<String> named = why.words(asked);
     List<Word> rest =
-        food.stream().filter(w -> w.stems().stream().noneMatch(named::contains)).toList();
-    List<FoodNames> near =
+        asked.food().stream().filter(w -> w.stems().stream().noneMatch(named::contains)).toList();
+    List<Match> near =
         rest.isEmpty()
             ? List.of()
-            : products.values().stream()
-                .filter(p -> p.covers(rest, said))
-                .sorted(likeliest(rest, said))
-                .limit(MOST_NEAR)
-                .toList();
-    return new Meaning.Refused(why.untested(), products(near), readAs);
+            : matches(asked.with(rest)).stream().filter(m -> m.shared() == rest.size()).toList();
+    return new Meaning.Refused(why.untested(), likeliest(near), readAs);
   }
 
   /** Products that have the most of the words. */
-  private List<Product> near(List<Word> food, Set<String> said) {
-    Map<FoodNames, Integer> shared = new HashMap<>();
-    products.values().forEach(p -> shared.put(p, p.shared(food, said)));
-    int most = shared.values().stream().mapToInt(n -> n).max().orElse(0);
-    return most == 0
-        ? List.of()
-        : products(
-            products.values().stream()
-                .filter(p -> shared.get(p) == most)
-                .sorted(likeliest(food, said))
-                .limit(MOST_NEAR)
-                .toList());
+  private static List<Product> near(List<Match> matches) {
+    int most = matches.stream().mapToInt(Match::shared).max().orElse(0);
+    return likeliest(matches.stream().filter(m -> most > 0 && m.shared() == most).toList());
   }
 
-  private static Comparator<FoodNames> likeliest(List<Word> food, Set<String> said) {
-    return Comparator.comparing((FoodNames p) -> !p.isCalled(food, said))
-        .thenComparing(p -> p.longest(said) == 0)
-        .thenComparingInt(p -> p.first(food))
-        .thenComparing(p -> !p.isPlain())
-        .thenComparingInt(FoodNames::length)
-        .thenComparing(p -> p.product().id());
+  private static List<Product> likeliest(List<Match> matches) {
+    return products(matches.stream().sorted(Match.likeliest(0)).limit(MOST_NEAR).toList());
   }
 
-  private static List<Product> products(List<FoodNames> names) {
-    return names.stream().map(FoodNames::product).toList();
-  }
-
-  /** The language that more of the words are in alone; English where neither has more. */
-  private String language(List<Word> words) {
-    Map<String, Integer> counts = new HashMap<>();
-    for (Word word : words) {
-      List<String> in = new ArrayList<>();
-      for (String stem : word.raw()) {
-        if (known.contains(stem) && stem.indexOf(':') > 0) {
-          in.add(stem.substring(0, stem.indexOf(':')));
-        }
-      }
-      if (in.size() == 1) {
-        counts.merge(in.get(0), 1, Integer::sum);
-      }
-    }
-    return counts.entrySet().stream()
-        .filter(e -> e.getValue() > counts.getOrDefault("en", 0))
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElse("en");
+  private static List<Product> products(List<Match> matches) {
+    return matches.stream().map(m -> m.product().product()).toList();
   }
 }

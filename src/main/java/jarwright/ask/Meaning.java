@@ -11,19 +11,23 @@ public sealed interface Meaning {
   /**
    * Products whose names have every word that was said.
    *
-   * @param products the likeliest first; never empty
+   * @param products those that go by just these words, else all that have them; the likeliest
+   *     first, never empty
+   * @param others more that have the words, where some go by them
    * @param one the product, where the words are a name of that one alone
    * @param readAs words that were taken for mistyped ones, as {@code peches} for {@code peaches}
    * @param doubt a later source that warns of the first product
    */
   record Known(
       List<Product> products,
+      List<Product> others,
       Optional<Product> one,
       Map<String, String> readAs,
       Optional<Untested> doubt)
       implements Meaning {
     public Known {
       products = List.copyOf(products);
+      others = List.copyOf(others);
       readAs = Map.copyOf(readAs);
     }
   }
@@ -45,11 +49,13 @@ public sealed interface Meaning {
    * No product and no refusal has all of the words.
    *
    * @param words those that nothing here is called by; empty where each is known by itself
+   * @param guesses known words that they may have been meant for
    * @param near products that have some of the words
    */
-  record Unknown(List<String> words, List<Product> near) implements Meaning {
+  record Unknown(List<String> words, List<String> guesses, List<Product> near) implements Meaning {
     public Unknown {
       words = List.copyOf(words);
+      guesses = List.copyOf(guesses);
       near = List.copyOf(near);
     }
   }

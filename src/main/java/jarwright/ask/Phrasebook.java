@@ -1,15 +1,24 @@
 package jarwright.ask;
 
+import static jarwright.ask.Saying.Sense.ACID;
+import static jarwright.ask.Saying.Sense.COVER;
+import static jarwright.ask.Saying.Sense.FILLER;
+import static jarwright.ask.Saying.Sense.JAR;
+import static jarwright.ask.Saying.Sense.METHOD;
+import static jarwright.ask.Saying.Sense.PACK;
+
 import jarwright.process.JarSize;
 import jarwright.process.Method;
 import jarwright.process.Pack;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Tells which of the words said name a jar, a method, a pack and the like, and which the food. */
 final class Phrasebook {
@@ -17,6 +26,9 @@ final class Phrasebook {
   private record Phrase(List<String> stems, Saying.Sense sense, Object meaning) {}
 
   private static final String HOUR = "hour";
+
+  /** Phrases that say nothing of the food; a single word of theirs may still belong to a name. */
+  private static final Set<Saying.Sense> SILENT = Set.of(ACID, COVER, FILLER);
 
   private final Map<String, List<Phrase>> byFirst = new HashMap<>();
 
@@ -40,19 +52,36 @@ final class Phrasebook {
   }
 
   /**
-   * What was said beside the food, and the words that are left for it.
+   * The words, sorted.
    *
-   * @param food in their order, with words that say nothing of it
+   * @param said what was said beside the food
+   * @param words all, in their order
+   * @param food the words that are left for it, in their order, without those that say nothing
+   * @param all every stem, save of phrases that say nothing, as "with lemon juice"
+   * @param aside stems of the words for jar, method and pack
    */
-  record Heard(Said said, List<Word> food) {}
+  record Sorted(Said said, List<Word> words, List<Word> food, Set<String> all, Set<String> aside) {
+    /** The same with only some of the food. */
+    Sorted with(List<Word> rest) {
+      return new Sorted(said, words, rest, all, aside);
+    }
 
-  Heard hear(List<Word> words) {
+    /** Whether just these stems were said, in this order. */
+    boolean isInOrder(List<String> stems) {
+      List<Word> told = words.stream().filter(w -> w.kind() != Word.Kind.STOP).toList();
+      return told.size() == stems.size()
+          && IntStream.range(0, stems.size())
+              .allMatch(i -> told.get(i).stems().contains(stems.get(i)));
+    }
+  }
+
+  Sorted sort(List<Word> words) {
     Listening listening = new Listening();
     int at = 0;
     while (at < words.size()) {
       at += listening.take(words, at);
     }
-    return listening.heard();
+    return listening.sorted(words);
   }
 
   /** The longest name that begins at a word; of two of a length a food's. */
@@ -89,6 +118,8 @@ final class Phrasebook {
   /** One listening: words are taken from the left. */
   private final class Listening {
     private final List<Word> food = new ArrayList<>();
+    private final Set<String> all = new HashSet<>();
+    private final Set<String> aside = new HashSet<>();
     private final Set<Method> methods = new LinkedHashSet<>();
     private final List<Pack> packs = new ArrayList<>();
     private final List<Phrase> jars = new ArrayList<>();
@@ -106,12 +137,22 @@ final class Phrasebook {
       if (number && (phrase.isEmpty() || sense == Saying.Sense.NUMBER)) {
         return number(words, at, size);
       }
+      List<Word> own = words.subList(at, at + size);
       switch (sense) {
         case JAR -> jars.add(phrase.get());
         case METHOD -> meaning(phrase.get()).forEach(m -> methods.add(method(m)));
         case PACK -> Pack.named(meaning(phrase.get()).get(0)).ifPresent(packs::add);
-        case NAME, FOOD, ACID, COVER, TIME, ALTITUDE, NUMBER, NOT, ARTICLE, FILLER ->
-            food.addAll(words.subList(at, at + size));
+        case NAME, FOOD, TIME, ALTITUDE, NUMBER, NOT, STOP -> food.addAll(own);
+        case ACID, COVER, FILLER -> food.addAll(size == 1 ? own : List.of());
+      }
+      boolean beside = Set.of(JAR, METHOD, PACK).contains(sense);
+      for (Word word : own) {
+        if (word.turned() || size == 1 || !SILENT.contains(sense)) {
+          all.addAll(word.stems());
+        }
+        if (beside) {
+          aside.addAll(word.stems());
+        }
       }
       return size;
     }
@@ -135,15 +176,19 @@ final class Phrasebook {
       }
       if (sense == Saying.Sense.JAR) {
         counts.add(words.get(at));
-      } else {
-        food.addAll(words.subList(at, after));
+      }
+      for (Word word : words.subList(at, after)) {
+        all.addAll(word.stems());
+        if (sense != Saying.Sense.JAR) {
+          food.add(word);
+        }
       }
       return size;
     }
 
-    Heard heard() {
+    Sorted sorted(List<Word> words) {
       Optional<Phrase> jar = last(jars);
-      return new Heard(
+      return new Sorted(
           new Said(
               last(packs),
               jar.flatMap(Phrasebook::size),
@@ -154,7 +199,10 @@ final class Phrasebook {
               last(altitudes),
               new Said.Choices(
                   packs, jars.stream().flatMap(j -> size(j).stream()).toList(), !counts.isEmpty())),
-          food);
+          words,
+          food.stream().filter(w -> w.kind() == Word.Kind.NAMING).toList(),
+          all,
+          aside);
     }
   }
 

@@ -54,8 +54,8 @@ public record Saying(Sense sense, List<String> means, String language, String wo
     NUMBER,
     /** Turns the next word round, as "without". */
     NOT,
-    /** Stands between such a word and the next, as in "without any added sugar". */
-    ARTICLE,
+    /** Small words that no name is told by, as "of" and "any". */
+    STOP,
     /** Says nothing of the food, as "how to can". */
     FILLER;
 

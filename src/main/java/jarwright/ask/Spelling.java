@@ -26,8 +26,14 @@ final class Spelling {
       plain = plain.replace(sign.getKey(), sign.getValue());
     }
     plain = MARK.matcher(Normalizer.normalize(plain, Normalizer.Form.NFKD)).replaceAll("");
+    plain = plain.toLowerCase(Locale.ROOT);
     plain = BEFORE_PERCENT.matcher(plain).replaceAll("");
     return WORD.matcher(plain).results().map(MatchResult::group).toList();
+  }
+
+  /** Whether a letter of the text has a mark, as few English words have. */
+  static boolean hasAccents(String text) {
+    return MARK.matcher(Normalizer.normalize(text, Normalizer.Form.NFD)).find();
   }
 
   static boolean isNumber(String word) {

@@ -8,17 +8,20 @@ import jarwright.process.Product;
 import jarwright.process.TableRow;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is asked of the tables once the food is known.
  *
  * @param products the likeliest first
+ * @param others more that have the words; asked only what may be put up instead
  * @param methods any where it is empty
  * @param untestedJar why a jar that was asked for has no process, where it serves few products
  * @param longTimes whether hours were said, as for vegetables in a pot of boiling water
  */
 public record TableQuestion(
     List<Product> products,
+    List<Product> others,
     Optional<Pack> pack,
     Optional<JarSize> jar,
     List<Method> methods,
@@ -26,6 +29,7 @@ public record TableQuestion(
     boolean longTimes) {
   public TableQuestion {
     products = List.copyOf(products);
+    others = List.copyOf(others);
     methods = List.copyOf(methods);
   }
 
@@ -56,7 +60,10 @@ public record TableQuestion(
     Product first = products.get(0);
     if ((inBoilingWater || (methods.isEmpty() && longTimes)) && !isBoiled(book, first)) {
       return new Finding.NeedsPressure(
-          first, products.stream().filter(p -> isBoiled(book, p)).toList());
+          first,
+          Stream.concat(products.stream(), others.stream())
+              .filter(p -> isBoiled(book, p))
+              .toList());
     }
     List<TableRow> rows =
         products.stream()

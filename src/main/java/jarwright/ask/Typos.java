@@ -6,17 +6,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Finds the known word that a mistyped one can only have meant. */
 final class Typos {
   private static final int SHORTEST = 5;
   private static final int LONG = 8;
+  private static final int SHORTEST_GUESS = 4;
+  private static final int MOST_GUESSES = 6;
 
   private final Set<String> known;
 
   Typos(Set<String> known) {
-    this.known = known.stream().filter(w -> w.length() >= SHORTEST).collect(Collectors.toSet());
+    this.known = Set.copyOf(known);
+  }
+
+  /** Known words that one edit makes of one of these; they are offered, never taken. */
+  List<String> guesses(List<String> words) {
+    return known.stream()
+        .filter(k -> k.length() >= SHORTEST_GUESS)
+        .filter(k -> words.stream().anyMatch(w -> isNear(w, k)))
+        .sorted()
+        .limit(MOST_GUESSES)
+        .toList();
+  }
+
+  private static boolean isNear(String word, String known) {
+    return Math.abs(word.length() - known.length()) <= 1 && Nearest.distance(word, known) == 1;
   }
 
   /** What each word was meant to be; one that cannot be told is left out. */
@@ -40,7 +55,8 @@ final class Typos {
       int most = edits;
       List<String> near =
           known.stream()
-              .filter(k -> k.charAt(0) == word.charAt(0) && Nearest.distance(word, k) == most)
+              .filter(k -> k.length() >= SHORTEST && k.charAt(0) == word.charAt(0))
+              .filter(k -> Nearest.distance(word, k) == most)
               .sorted()
               .toList();
       if (!near.isEmpty()) {

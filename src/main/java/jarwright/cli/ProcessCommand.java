@@ -10,6 +10,8 @@ import jarwright.files.PlanReader;
 import jarwright.files.ProcessListing;
 import jarwright.files.ProcessTables;
 import jarwright.files.SayingRows;
+import jarwright.page.Language;
+import jarwright.page.Wording;
 import jarwright.plan.Kitchen;
 import jarwright.problem.Nearest;
 import jarwright.problem.Place;
@@ -21,8 +23,7 @@ import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.TableRow;
 import jarwright.quantity.Altitude;
-import jarwright.quantity.Style;
-import jarwright.quantity.Units;
+import jarwright.render.WordBundle;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,6 +32,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.cli.Options;
 
 /** Looks the tested processes up. */
@@ -43,7 +45,8 @@ final class ProcessCommand implements Command {
   private static final String FORMAT = "format";
   private static final String ALL = "all";
   private static final List<String> FORMATS = List.of("text", "csv", "json");
-  private static final int MOST_TABLES = 6;
+  private static final Heard NOTHING_HEARD =
+      new Heard(new Meaning.Nothing(), Said.NOTHING, Language.ENGLISH.tag());
 
   @Override
   public String name() {
@@ -69,6 +72,12 @@ final class ProcessCommand implements Command {
         .addOption(CommonOptions.withValue(null, METHOD, "METHOD", String.join(", ", Method.ids())))
         .addOption(CommonOptions.withValue(null, ALTITUDE, "ALTITUDE", "as 420 m or 5,400 ft"))
         .addOption(CommonOptions.withValue(null, FORMAT, "FORMAT", String.join(", ", FORMATS)))
+        .addOption(
+            CommonOptions.withValue(
+                null,
+                SheetOptions.LANGUAGE,
+                "LANG",
+                String.join(" or ", Language.tags()) + "; else that of the words"))
         .addOption(CommonOptions.flag(ALL, "every row there is"));
   }
 
@@ -84,10 +93,12 @@ final class ProcessCommand implements Command {
       return;
     }
     Heard heard = SayingRows.search(tables).hear(String.join(" ", call.arguments()));
-    ProcessRefusal refusal = new ProcessRefusal(asked(call), heard.language(), tables);
+    Wording words = WordBundle.load(language(call, heard));
+    ProductNames names = new ProductNames(words.language());
+    ProcessRefusal refusal = new ProcessRefusal(asked(call), words, names, tables);
     Meaning.Known known = known(call, tables, heard, refusal);
-    TableQuestion question = question(call, known.products(), heard.said());
-    ProcessBook book = tables.bookOf(ids(known.products()));
+    TableQuestion question = question(call, known.products(), known.others(), heard.said());
+    ProcessBook book = tables.bookOf(ids(known));
     TableQuestion.Finding finding = question.ask(book);
     if (finding instanceof TableQuestion.Finding.NeedsPressure low) {
       throw refusal.of(low, book);
@@ -101,45 +112,46 @@ final class ProcessCommand implements Command {
       case "json" ->
           call.out().print(ProcessListing.json(found.rows(), altitude(call, heard.said())));
       default -> {
-        known
-            .readAs()
-            .forEach((w, m) -> call.out().println("\"" + w + "\" was read as " + m + "."));
-        if (!heard.said().times().isEmpty()) {
-          call.out()
-              .println(
-                  "You said "
-                      + String.join(" and ", heard.said().times())
-                      + ". Only the times below are tested.");
-        }
-        print(call, found, question, book, altitude(call, heard.said()));
-        known.doubt().ifPresent(d -> call.out().println(ProcessRefusal.caution(d)));
-        call.out().println(Help.CAUTION);
+        ProcessAnswer answer = new ProcessAnswer(call, question, book, words, names);
+        answer.before(known, heard.said());
+        answer.print(found, altitude(call, heard.said()));
+        answer.after(known, refusal);
       }
     }
   }
 
+  /** The language asked for; else that of the words, or where they are English the kitchen's. */
+  private static String language(Call call, Heard heard) throws Usage, Refused, IOException {
+    Optional<String> asked = SheetOptions.asked(call);
+    if (asked.isPresent() || !Language.isOfTables(heard.language())) {
+      return asked.orElse(heard.language());
+    }
+    return kitchen(call).map(Kitchen::language).orElse(heard.language());
+  }
+
   private static void everything(Call call, String format, ProcessBook book)
       throws Usage, Refused, IOException {
-    TableQuestion question = question(call, book.products(), Said.NOTHING);
+    TableQuestion question = question(call, book.products(), List.of(), Said.NOTHING);
     List<TableRow> rows =
         book.rows().stream().filter(r -> question.fits(book, product(book, r), r)).toList();
     switch (format) {
       case "csv" -> call.out().print(ProcessListing.csv(rows));
       case "json" -> call.out().print(ProcessListing.json(rows, altitude(call, Said.NOTHING)));
       default -> {
-        print(
-            call,
-            new TableQuestion.Finding.Rows(book.products(), rows),
-            question,
-            book,
-            altitude(call, Said.NOTHING));
-        call.out().println(Help.CAUTION);
+        Wording words = WordBundle.load(language(call, NOTHING_HEARD));
+        new ProcessAnswer(call, question, book, words, new ProductNames(words.language()))
+            .print(
+                new TableQuestion.Finding.Rows(book.products(), rows),
+                altitude(call, Said.NOTHING));
+        call.out().println(words.text("process.caution"));
       }
     }
   }
 
-  private static Set<String> ids(List<Product> products) {
-    return products.stream().map(Product::id).collect(Collectors.toSet());
+  private static Set<String> ids(Meaning.Known known) {
+    return Stream.concat(known.products().stream(), known.others().stream())
+        .map(Product::id)
+        .collect(Collectors.toSet());
   }
 
   private static Product product(ProcessBook book, TableRow row) {
@@ -156,12 +168,14 @@ final class ProcessCommand implements Command {
   }
 
   /** An option goes before the same thing in the words. */
-  private static TableQuestion question(Call call, List<Product> products, Said said) throws Usage {
+  private static TableQuestion question(
+      Call call, List<Product> products, List<Product> others, Said said) throws Usage {
     Optional<Pack> pack = oneOf(call, PACK, Pack.choices()).flatMap(Pack::named);
     Optional<JarSize> jar = oneOf(call, JAR, JarSize.ids()).flatMap(JarSize::named);
     Optional<Method> method = oneOf(call, METHOD, Method.ids()).flatMap(Method::named);
     return new TableQuestion(
         products,
+        others,
         pack.or(said::pack),
         jar.or(said::jar),
         method.map(List::of).orElse(said.methods()),
@@ -174,6 +188,7 @@ final class ProcessCommand implements Command {
     if (call.value(PRODUCT).isPresent()) {
       return new Meaning.Known(
           List.of(product(call.value(PRODUCT).get(), tables.products())),
+          List.of(),
           Optional.empty(),
           Map.of(),
           Optional.empty());
@@ -204,38 +219,6 @@ final class ProcessCommand implements Command {
                         + Nearest.to(id, ids).map(n -> "; did you mean " + n + "?").orElse("")));
   }
 
-  private static void print(
-      Call call,
-      TableQuestion.Finding.Rows found,
-      TableQuestion question,
-      ProcessBook book,
-      Optional<Altitude> altitude) {
-    List<Product> products = found.products();
-    boolean listed = products.size() > MOST_TABLES;
-    if (listed) {
-      call.out()
-          .println(products.size() + " products; add a word, or ask for one with --product ID:");
-    }
-    for (Product product : products) {
-      List<TableRow> own =
-          found.rows().stream().filter(r -> r.productId().equals(product.id())).toList();
-      if (listed) {
-        call.out().println(product.id() + "  " + product.name());
-      } else {
-        call.out()
-            .println(new ProcessText(product, altitude).text(own, question.served(book, product)));
-      }
-    }
-    if (altitude.isPresent() && !listed) {
-      call.out().println("* your altitude, " + altitude.get().text(Style.english(Units.BOTH)));
-      found.rows().stream()
-          .map(TableRow::method)
-          .distinct()
-          .flatMap(method -> HighText.of(method, altitude.get()).stream())
-          .forEach(call.out()::println);
-    }
-  }
-
   /** The option's altitude, else the one that was said, else the household's. */
   private static Optional<Altitude> altitude(Call call, Said said) throws Refused, IOException {
     Optional<String> text = call.value(ALTITUDE).or(said::altitude);
@@ -243,10 +226,12 @@ final class ProcessCommand implements Command {
       Place place = Place.wholeFile("process");
       return Optional.of(AltitudeWord.read(place, "--" + ALTITUDE, text.get()));
     }
-    Optional<Path> kitchen = PlanRun.kitchenFile(call);
-    return kitchen.isPresent()
-        ? Optional.of(PlanReader.readKitchen(kitchen.get())).map(Kitchen::altitude)
-        : Optional.empty();
+    return kitchen(call).map(Kitchen::altitude);
+  }
+
+  private static Optional<Kitchen> kitchen(Call call) throws Refused, IOException {
+    Optional<Path> file = PlanRun.kitchenFile(call);
+    return file.isPresent() ? Optional.of(PlanReader.readKitchen(file.get())) : Optional.empty();
   }
 
   private static Optional<String> oneOf(Call call, String option, List<String> known) throws Usage {

@@ -3,7 +3,6 @@ package jarwright.cli;
 import jarwright.ask.Meaning;
 import jarwright.ask.TableQuestion;
 import jarwright.ask.Untested;
-import jarwright.batch.Tested;
 import jarwright.files.ProcessTables;
 import jarwright.page.Wording;
 import jarwright.problem.Place;
@@ -12,8 +11,6 @@ import jarwright.problem.Refused;
 import jarwright.process.ProcessBook;
 import jarwright.process.Product;
 import jarwright.process.TableRow;
-import jarwright.render.WordBundle;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,12 +29,12 @@ final class ProcessRefusal {
 
   /**
    * @param asked all that was asked for, as it was typed
-   * @param language of the answer
+   * @param words of the answer
    */
-  ProcessRefusal(String asked, String language, ProcessTables tables) throws IOException, Refused {
+  ProcessRefusal(String asked, Wording words, ProductNames names, ProcessTables tables) {
     this.asked = asked;
-    this.words = WordBundle.load(language);
-    this.names = new ProductNames(language);
+    this.words = words;
+    this.names = names;
     this.tables = tables;
   }
 
@@ -81,7 +78,16 @@ final class ProcessRefusal {
   }
 
   private Refused refused(StringBuilder text) {
-    return new Refused(List.of(new Problem(Place.wholeFile(asked), text.toString(), "")));
+    return new Refused(List.of(problem(text)));
+  }
+
+  /** The first line is broken where its place, which stands before it, leaves off. */
+  private Problem problem(StringBuilder text) {
+    int end = text.indexOf("\n") < 0 ? text.length() : text.indexOf("\n");
+    String before = asked + ": ";
+    String first = Indented.of(before, MARGIN + MARGIN, text.substring(0, end)).stripTrailing();
+    String what = first.substring(before.length()) + text.substring(end);
+    return new Problem(Place.wholeFile(asked), what, "");
   }
 
   /** No product and no refusal has all of the words. */
@@ -92,6 +98,9 @@ final class ProcessRefusal {
             ? words.text("process.no-such-food")
             : words.text(
                 "process.not-understood", Map.of("words", String.join(", ", unknown.words()))));
+    if (!unknown.guesses().isEmpty()) {
+      line(out, "process.guesses", String.join(", ", unknown.guesses()) + "?");
+    }
     products(out, "process.near", new LinkedHashSet<>(unknown.near()));
     line(out, "process.instead", words.text("process.no-process"));
     line(out, "process.ask", words.text("process.ask-whom"));
@@ -99,8 +108,11 @@ final class ProcessRefusal {
   }
 
   /** What to say of a product that the tables have and a later source advises against. */
-  static String caution(Untested doubt) {
-    return "Caution: " + doubt.why() + " (" + doubt.source() + ") " + doubt.remedy();
+  String caution(Untested doubt) {
+    Untested.Told told = doubt.told(words.language());
+    return words.text(
+        "process.doubt",
+        Map.of("why", told.why(), "source", doubt.source().place(), "instead", told.instead()));
   }
 
   /** A food that is not acid enough for boiling water. */
@@ -110,7 +122,7 @@ final class ProcessRefusal {
     line(out, "process.instead", tested(low.product(), book));
     products(out, "process.boiled", new LinkedHashSet<>(low.others()));
     line(out, "process.why", words.text("process.needs-pressure-why"));
-    line(out, "process.source", "AIB 539 (2015) Guide 1");
+    line(out, "process.source", words.text("process.needs-pressure-source"));
     line(out, "process.ask", words.text("process.ask-whom"));
     return refused(out);
   }
@@ -118,7 +130,7 @@ final class ProcessRefusal {
   private String tested(Product product, ProcessBook book) {
     List<TableRow> tested =
         book.rows(product.id()).stream().filter(r -> r.process().isPresent()).toList();
-    return words.text("process.tested-for", Map.of("settings", Tested.summary(tested)));
+    return words.text("process.tested-for", Map.of("settings", new TestedText(words).of(tested)));
   }
 
   /** The products are in the tables, but nothing of them in the pack, jar or method asked for. */
@@ -132,7 +144,7 @@ final class ProcessRefusal {
       out.append(words.text("process.no-setting", Map.of("food", names.of(product))));
       line(out, "process.instead", tested(product, book));
       line(out, "process.ask", words.text("process.ask-whom"));
-      problems.add(new Problem(Place.wholeFile(asked), out.toString(), ""));
+      problems.add(problem(out));
     }
     return new Refused(problems);
   }

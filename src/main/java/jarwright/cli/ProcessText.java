@@ -1,8 +1,7 @@
 package jarwright.cli;
 
-import jarwright.process.AcidKind;
+import jarwright.page.Wording;
 import jarwright.process.AltitudeBand;
-import jarwright.process.Headspace;
 import jarwright.process.HeadspaceRule;
 import jarwright.process.JarSize;
 import jarwright.process.Product;
@@ -20,7 +19,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -29,19 +27,25 @@ final class ProcessText {
   private static final int LEAST_FIRST = 37;
   private static final int COLUMN = 16;
   private static final String OWN = "*";
+  private static final String MARGIN = "  ";
   private static final Pattern KEYED = Pattern.compile("([a-z0-9_-]+)=(.+)");
 
   private final Product product;
+  private final String name;
   private final Optional<Altitude> altitude;
+  private final Wording words;
   private final StringBuilder out = new StringBuilder();
   private int first = LEAST_FIRST;
 
   /**
+   * @param name of the product in the language of the words
    * @param altitude the kitchen's, whose band is marked; empty where nobody said
    */
-  ProcessText(Product product, Optional<Altitude> altitude) {
+  ProcessText(Product product, String name, Optional<Altitude> altitude, Wording words) {
     this.product = product;
+    this.name = name;
     this.altitude = altitude;
+    this.words = words;
   }
 
   /**
@@ -50,7 +54,7 @@ final class ProcessText {
    * @param served a jar asked for that takes the time of the rows' size
    */
   String text(List<TableRow> rows, Optional<JarSize> served) {
-    out.append(product.name()).append("  (").append(product.id()).append(")\n");
+    out.append(name).append("  (").append(product.id()).append(")\n");
     Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables = tables(rows);
     tables.values().stream()
         .flatMap(settings -> settings.keySet().stream())
@@ -60,36 +64,61 @@ final class ProcessText {
           heading(bands);
           settings.forEach((setting, cells) -> line(setting, bands, cells));
         });
+    if (rows.stream().allMatch(r -> r.process().isEmpty())) {
+      say("process.closed-all", Map.of());
+    } else if (rows.stream().anyMatch(r -> r.process().isEmpty())) {
+      say("process.closed-some", Map.of());
+    }
     served.ifPresent(
-        jar ->
-            out.append("  ")
-                .append(jar)
-                .append(": no time is printed; the ")
-                .append(rows.get(0).jar())
-                .append(" time is used (AIB 539 Guide 1)\n"));
+        jar -> say("process.served", Map.of("jar", jar(jar), "printed", jar(rows.get(0).jar()))));
     product.headspace().cases().forEach(this::headspace);
     if (product.acid().needsChoice()) {
-      out.append("  acid in every jar: ")
-          .append(String.join(" or ", product.acid().choices().stream().map(AcidKind::id).toList()))
-          .append('\n');
+      say(
+          "process.acid",
+          Map.of(
+              "acids",
+              product.acid().choices().stream()
+                  .map(kind -> words.text("acid." + kind.name()))
+                  .collect(Collectors.joining(" " + words.text("process.or") + " "))));
     }
-    if (!product.note().isEmpty()) {
-      out.append("  note: ").append(words(product.note())).append('\n');
+    if (rows.stream().anyMatch(r -> r.process().filter(p -> p.needsSterileJars()).isPresent())) {
+      say("process.sterile", Map.of());
     }
-    out.append("  source: ")
-        .append(
-            rows.stream().map(r -> r.source().place()).distinct().collect(Collectors.joining("; ")))
-        .append('\n');
+    String note = note();
+    if (!note.isEmpty()) {
+      say("process.note", Map.of("note", note));
+    }
+    say(
+        "process.source-line",
+        Map.of(
+            "source",
+            rows.stream()
+                .map(r -> r.source().place())
+                .distinct()
+                .collect(Collectors.joining("; "))));
     return out.toString();
+  }
+
+  private void say(String key, Map<String, String> values) {
+    out.append(MARGIN).append(words.text(key, values)).append('\n');
+  }
+
+  private String jar(JarSize jar) {
+    return words.text("jar." + jar.id() + ".one");
   }
 
   /**
    * Rows that share their bands share a table; a setting with several pressures has a line each.
    */
-  private static Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables(List<TableRow> rows) {
+  private Map<List<AltitudeBand>, Map<String, List<TableRow>>> tables(List<TableRow> rows) {
     Map<String, List<TableRow>> settings = new LinkedHashMap<>();
     for (TableRow row : rows) {
-      String setting = row.method() + ", " + row.pack() + ", " + row.jar();
+      String setting =
+          words.text("process.method." + row.method().id())
+              + ", "
+              + words.text("process.pack." + row.pack().id())
+              + ", "
+              + jar(row.jar());
       int option = 1;
       while (settings.getOrDefault(key(setting, option), List.of()).stream()
           .anyMatch(r -> r.band().equals(row.band()))) {
@@ -107,8 +136,10 @@ final class ProcessText {
     return tables;
   }
 
-  private static String key(String setting, int option) {
-    return option == 1 ? setting : setting + " (choice " + option + ")";
+  private String key(String setting, int option) {
+    return option == 1
+        ? setting
+        : setting + " (" + words.text("process.choice", Map.of("n", option)) + ")";
   }
 
   private void heading(List<AltitudeBand> bands) {
@@ -121,23 +152,25 @@ final class ProcessText {
     out.append(padded("  " + setting, first));
     for (AltitudeBand band : bands) {
       String cell =
-          cells.stream()
-              .filter(r -> r.band().equals(band))
-              .map(ProcessText::cell)
-              .findFirst()
-              .orElse("");
+          cells.stream().filter(r -> r.band().equals(band)).map(this::cell).findFirst().orElse("");
       out.append(padded(cell + mark(band), COLUMN));
     }
     end();
   }
 
-  private static String cell(TableRow row) {
-    return row.process().map(ProcessText::cell).orElse("no");
+  private String cell(TableRow row) {
+    return row.process().map(this::cell).orElseGet(() -> words.text("process.closed"));
   }
 
-  private static String cell(TestedProcess process) {
-    String held = process.pressure().map(p -> p.inPsi() + " psi ").orElse("");
-    return held + process.minutes() + " min";
+  private String cell(TestedProcess process) {
+    return process
+        .pressure()
+        .map(
+            p ->
+                words.text(
+                    "process.pressure",
+                    Map.of("psi", String.valueOf(p.inPsi()), "minutes", process.minutes())))
+        .orElseGet(() -> words.text("process.minutes", Map.of("minutes", process.minutes())));
   }
 
   private String mark(AltitudeBand band) {
@@ -151,24 +184,19 @@ final class ProcessText {
   }
 
   private void headspace(HeadspaceRule.Case one) {
-    Headspace space = one.headspace();
-    String when = one.when().isEmpty() ? "" : " (" + one.when().replace('-', ' ') + ")";
-    out.append("  headspace: ")
-        .append(space.depth().text(Style.english(Units.BOTH), Rounding.NEAREST))
-        .append(when)
-        .append('\n');
+    String space = one.headspace().depth().text(Style.english(Units.BOTH), Rounding.NEAREST);
+    if (one.when().isEmpty()) {
+      say("process.headspace", Map.of("space", space));
+    } else {
+      String when = words.text("process.when." + one.when());
+      say("process.headspace-when", Map.of("space", space, "when", when));
+    }
   }
 
-  /** The table's keyed remarks, as {@code presterile-jars=yes}, in words. */
-  private static String words(String note) {
-    return Arrays.stream(note.split("; "))
-        .map(
-            n -> {
-              Matcher keyed = KEYED.matcher(n);
-              return keyed.matches()
-                  ? keyed.group(1).replaceAll("[-_]", " ") + ": " + keyed.group(2)
-                  : n;
-            })
+  /** The table's remarks for the cook; what is keyed is for the reckoning, and said elsewhere. */
+  private String note() {
+    return Arrays.stream(product.note().split("; "))
+        .filter(n -> !KEYED.matcher(n).matches())
         .collect(Collectors.joining("; "));
   }
 

@@ -151,9 +151,9 @@ final class DayGather {
         exact.compareTo(HALF_LITRE) <= 0
             ? Volume.of(HALF_LITRE, Volume.Unit.ML)
             : whole(used, Volume.Unit.L);
-    return units.join(
-        us.text(UnitWords.style(Units.US, words), Rounding.UP),
-        metric.text(UnitWords.style(Units.METRIC, words), Rounding.UP));
+    return style.joinVolumes(
+        us.text(style.only(Units.US), Rounding.UP),
+        metric.text(style.only(Units.METRIC), Rounding.UP));
   }
 
   /** To the next quarter cup or half spoon: a shop sells no odd spoonfuls. */

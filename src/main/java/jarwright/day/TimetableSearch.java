@@ -81,10 +81,10 @@ final class TimetableSearch {
       better = false;
       for (int i = 0; i + 1 < bestOrder.size() && tries > 0; i++) {
         for (int j = i + 1; j < bestOrder.size() && tries > 0; j++) {
-          List<Integer> order = moved(bestOrder, j, i);
-          if (order.equals(bestOrder) || !keepsBatches(order)) {
+          if (!keepsBatches(bestOrder, j, i)) {
             continue;
           }
+          List<Integer> order = moved(bestOrder, j, i);
           tries--;
           Optional<Timetable> table = QuickTimetable.inOrder(work, order);
           if (table.isPresent() && Timetable.BETTER.compare(table.get(), best) < 0) {
@@ -108,13 +108,12 @@ final class TimetableSearch {
     return moved;
   }
 
-  private boolean keepsBatches(List<Integer> order) {
-    for (int i = 0; i < order.size(); i++) {
-      for (int j = i + 1; j < order.size(); j++) {
-        boolean same = load(order.get(i)).batch() == load(order.get(j)).batch();
-        if (same && order.get(i) > order.get(j)) {
-          return false;
-        }
+  /** Whether a load can be moved ahead of others without passing one of its own batch. */
+  private boolean keepsBatches(List<Integer> order, int from, int to) {
+    int batch = load(order.get(from)).batch();
+    for (int k = from - 1; k >= to; k--) {
+      if (load(order.get(k)).batch() == batch) {
+        return false;
       }
     }
     return true;

@@ -38,7 +38,7 @@ public final class SayingRows {
   }
 
   /** Every name, those of the products in other languages than the tables' among them. */
-  static List<Saying> read(List<Product> products) throws IOException, Refused {
+  public static List<Saying> read(List<Product> products) throws IOException, Refused {
     List<Saying> sayings = new ArrayList<>();
     for (String language : Language.tags()) {
       NameTables.products(language)
@@ -101,7 +101,7 @@ public final class SayingRows {
       case COVER -> Cover.named(meaning).isPresent();
       case TIME -> TIMES.contains(meaning);
       case ALTITUDE -> ALTITUDES.contains(meaning);
-      case NUMBER, NOT, ARTICLE, FILLER -> false;
+      case NUMBER, NOT, STOP, FILLER -> false;
     };
   }
 }

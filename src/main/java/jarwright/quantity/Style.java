@@ -41,7 +41,7 @@ public record Style(Units units, AmountWords words, boolean alone) {
   }
 
   /** As {@link #join}, with both where the language wants a US volume explained. */
-  String joinVolumes(String us, String metric) {
+  public String joinVolumes(String us, String metric) {
     boolean both = units == Units.US && !alone && words.volumesNeedMetric();
     return (both ? Units.BOTH : units).join(us, metric);
   }

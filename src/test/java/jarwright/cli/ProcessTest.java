@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import jarwright.process.Book;
+import jarwright.process.Product;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -129,14 +131,22 @@ class ProcessTest {
       textBlock =
           """
           tuna quart               | longer time for a larger jar cannot   | Use pints or half-pints
-          half-gallon peaches      | half-gallon jars of anything but      | Use quarts.
-          green beans boiling      | Boiling water is not hot enough       | dial-gauge raw-or-hot: pint, quart
-          green beans 3 hours      | however long it boils                 | dial-gauge raw-or-hot: pint, quart
+          half-gallon peaches      | half-gallon jars of anything but      | Use quart jars.
+          24 oz spaghetti sauce    | is not made for canning               | Ask for 1-1/2-pint
+          500 ml peaches           | more than a pint (473 mL)             | Use pint jars.
+          peaches 1 liter          | more than a quart (946 mL)            | Use quart jars.
+          applesauce 12 oz         | some fish alone                       | Use pint jars
+          jam in 4 oz jars         | prints no time for them               | Use half-pint jars
+          green beans boiling      | Boiling water is not hot enough       | pressure canner, raw or hot pack: pints, quarts
+          green beans 3 hours      | however long it boils                 | pressure canner, raw or hot pack: pints, quarts
           asparagus boiling water  | Boiling water is not hot enough       | --product pickled-asparagus
+          water bath chicken       | Boiling water is not hot enough       | pressure canner, raw or hot pack: pints, quarts
           pumpkin puree            | may not reach the center              | Freeze the puree.
-          oven canned tomatoes     | process for oven canning              | boiling-water or pressure canner
-          apple juice weighted     | no such jar, pack or method           | boiling-water hot: pint, quart, half-gallon
-          xyzzy                    | mean nothing here: xyzzy              | freeze or refrigerate
+          oven canned tomatoes     | tested process for oven canning       | a boiling-water canner or a pressure canner
+          apple juice weighted     | no such jar, pack or method           | boiling-water canner, hot pack: pints, quarts, half-gallons
+          xyzzy                    | not known here: xyzzy                 | freeze or refrigerate
+          stewed tomatoes          | No product here has all of these      | --product tomatoes-whole-in-water
+          beats                    | not known here: beats                 | beets
           """)
   void aRefusalSaysWhyAndWhatIsTested(String asked, String why, String instead) throws Exception {
     for (String format : List.of("text", "csv", "json")) {
@@ -154,6 +164,67 @@ class ProcessTest {
     assertEquals(0, process("mango sauce"));
     assertTrue(house.said().contains("Caution: "), house.said());
     assertTrue(house.said().contains("one state service says no mango sauce"));
+  }
+
+  /** The words' own language, else the one that is asked for, else the kitchen's. */
+  @Test
+  void theAnswerIsInTheLanguageOfTheWords() throws Exception {
+    assertEquals(0, process("durazno crudo cuarto"), house.told());
+    assertTrue(house.said().startsWith("Duraznos"), house.said());
+    assertTrue(house.said().contains("30 min"), house.said());
+    assertEquals(0, process("durazno --language en"));
+    assertTrue(house.said().startsWith("Peaches"), house.said());
+    assertEquals(1, process("albahaca en aceite"));
+    assertTrue(house.told().contains("Haga esto: Guarde el ajo en aceite"), house.told());
+    assertTrue(house.told().contains("Pregunte: a su servicio de extensión"), house.told());
+    assertEquals(1, process("basil in oil --language es"));
+    assertTrue(house.told().contains("Haga esto: Guarde el ajo en aceite"), house.told());
+    house.write("pantry/kitchen.yaml", "altitude: 420 m\nlanguage: es\n");
+    assertEquals(1, process("bananas"));
+    assertTrue(house.told().contains("Haga esto: Congélelos."), house.told());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en", "es"})
+  void everyProductIsPrintedInEveryLanguage(String language) throws Exception {
+    for (Product product : Book.get().products()) {
+      assertEquals(0, process("--product " + product.id() + " --language " + language));
+      assertTrue(house.said().contains("(" + product.id() + ")"), house.said());
+    }
+  }
+
+  @Test
+  void aTimeThatWasSaidIsNotUsedAndAMistypedWordIsTold() throws Exception {
+    assertEquals(0, process("corn 20 minutes"));
+    assertTrue(house.said().startsWith("You said 20 minutes. Only the times below"), house.said());
+    assertTrue(house.said().contains("55 min"), house.said());
+    assertEquals(0, process("peches raw quart"));
+    assertTrue(house.said().startsWith("\"peches\" was read as \"peaches\".\nPeaches"));
+  }
+
+  /** AIB 539 (2015) p. 2-7: apple juice in half-gallons 10, 15 and 20 minutes. */
+  @Test
+  void aJarThatFewProductsHaveIsShownForThose() throws Exception {
+    assertEquals(0, process("half-gallon apple juice"), house.told());
+    assertTrue(house.said().contains("10 min"), house.said());
+  }
+
+  /** A point before three digits may part thousands, in the words as in the option. */
+  @Test
+  void anAltitudeInTheWordsIsReadAsStrictly() throws Exception {
+    assertEquals(0, process("peaches raw quart 5,400 ft"), house.told());
+    assertTrue(house.said().contains("40 min *"), house.said());
+    assertEquals(1, process("peaches raw quart 1.500 m"));
+    assertEquals("", house.said());
+    assertTrue(house.told().contains("1.500 m"), house.told());
+  }
+
+  @Test
+  void aFoodThatIsNotProcessedSaysSo() throws Exception {
+    assertEquals(0, process("horseradish"));
+    assertTrue(house.said().contains("do not: this food is not processed"), house.said());
+    assertEquals(0, process("tomato juice weighted"));
+    assertTrue(house.said().contains("do not: the guide gives no process"), house.said());
   }
 
   @Test
