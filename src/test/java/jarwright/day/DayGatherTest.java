@@ -60,7 +60,9 @@ class DayGatherTest {
   @Test
   void spanishHasTheSameThings() throws Exception {
     assertEquals(
-        List.of("jitomates (tomates) | cerca de 22 lb (10 kg) | ", "vinagre (5 %) | 1 pinta (500 mL) | "),
+        List.of(
+            "jitomates (tomates) | cerca de 22 lb (10 kg) | ",
+            "vinagre (5 %) | 1 pinta (500 mL) | "),
         items("es", crushed().jars(7)).subList(0, 2));
   }
 
