@@ -14,7 +14,7 @@ public final class NamedFoods {
   private static final Set<String> PLAIN =
       Set.of("tomato", "vegetables", "poultry", "red-meats", "seafoods");
 
-  /** Words of kinds that hang on a formula; a name has to say one of its kind. */
+  /** Words of kinds that depend on a formula; a name has to say one of its kind. */
   private static final Set<String> MADE =
       Set.of(
           "pickle", "relish", "salsa", "chutney", "ketchup", "jam", "jelly", "spread", "filling",
@@ -42,6 +42,7 @@ public final class NamedFoods {
     if (meaning instanceof Meaning.Known known && known.readAs().isEmpty()) {
       return known
           .one()
+          .filter(p -> saysWhatItIs(p, said))
           .map(List::of)
           .orElseGet(() -> known.products().stream().filter(p -> saysWhatItIs(p, said)).toList());
     }

@@ -106,6 +106,10 @@ public record JarStep(Deed deed, String word) implements Happening, JarReport {
   }
 
   private Optional<String> conflict(Jar jar, Standing now, OffsetDateTime when) {
+    boolean cools = now.kind() == Standing.Kind.COOLING;
+    if (deed == Deed.UNFILLED && cools && jar.harm().isPresent()) {
+      return Optional.of("was found spoiled, so it held food");
+    }
     boolean possible = deed.isPossibleFor(now.kind());
     if (deed == Deed.TAKEN && jar.standing() instanceof Standing.Missing missing) {
       // Eaten after all; but a lost jar does not become fit to eat by having been lost.

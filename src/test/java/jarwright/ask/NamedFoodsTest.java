@@ -23,7 +23,7 @@ class NamedFoodsTest {
   @ParameterizedTest
   @CsvSource({
     "Peaches, peaches-halved-or-sliced",
-    "Plum jam, plums-halved-or-whole",
+    "Plum jam, jams-and-jellies-with-added-pectin",
     "Green beans, beans-snap-italian",
     "Sauerkraut, sauerkraut",
     "crushed tomatoes, tomatoes-crushed",

@@ -74,16 +74,16 @@ class ImportTest {
       delimiter = '|',
       value = {
         "Green beans,2,pint,boiled 3 hours in a kettle | low-acid food",
-        "Pumpkin puree,2,pint, | pumpkin or winter squash, pureed",
+        "Pumpkin puree,2,pint, | pumpkin or winter squash as puree, mash, butter or pie filling",
         "Elderberry jam,2,half-pint, | elderberries",
-        "Garlic in oil,2,half-pint, | garlic, herbs or vegetables in oil",
+        "Garlic in oil,2,half-pint, | garlic, herbs, truffles or vegetables in oil",
         "beans-snap-italian,2,half-gallon, | no tested process for this food in jars of this size",
         "Canned bread,2,pint, | bread or cake baked and sealed",
         "peaches-halved-or-sliced,2,quart,oven canning | oven canning",
         "Peaches,2,quart,open kettle | open-kettle canning",
         "applesauce,2,half-gallon, | no tested process for this food in jars of this size",
         "tomatoes-crushed,2,quart, | needs measured acid",
-        "Onions,2,pint, | food",
+        "Onions,2,pint, | onions, leeks and shallots by themselves",
         "Green slime,2,pint, | food",
       })
   void whatHasNoTestedProcessIsRecordedOnlyToBeThrownAway(String row, String why) throws Exception {

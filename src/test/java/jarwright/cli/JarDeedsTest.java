@@ -77,7 +77,7 @@ class JarDeedsTest {
         "1 | take 260824A-T/08 | Not yet canned. Record the results: jarwright seal 260824A-T",
         "1 | take 260824C-P/01 | jarwright seal 260824C-P",
         "1 | take 260824B-R/09 | Do not shelve. Re-can, freeze or refrigerate by August 25, 2026,"
-            + " 12:45",
+            + " 01:15",
         "1 | take 260824A-T/1..99999 | 260824A-T/15..99999: the lot has no such jar",
         "1 | take !! | no jar in the house goes by that name",
         "1 | take plms | did you mean plums?",

@@ -97,7 +97,7 @@ class SectionTimesTest {
                 GEL,
                 canner,
                 words,
-                step -> step == stand ? Optional.of("until 8:30 AM") : Optional.empty())
+                step -> step.equals(stand) ? Optional.of("until 8:30 AM") : Optional.empty())
             .sections();
     List<String> figures =
         sections.get(0).steps().stream()

@@ -108,7 +108,9 @@ class OtherTablesTest {
             .flatMap(l -> Stream.of(l.ingredient(), l.note()))
             .filter(words -> !words.isEmpty())
             .collect(Collectors.toSet());
-    assertEquals(printed, NameTables.ingredients("es").keySet());
+    Set<String> named = NameTables.ingredients("es").keySet();
+    printed.removeAll(named);
+    assertEquals(Set.of(), printed);
   }
 
   @Test
