@@ -66,6 +66,7 @@ class PantryProperties {
     Set<JarId> never = new HashSet<>();
     Set<JarId> cooling = new HashSet<>();
     Set<JarId> lost = new HashSet<>();
+    Set<JarId> spoiled = new HashSet<>();
     for (LedgerEvent event : events) {
       if (undone.contains(event.number()) || event.lot().isEmpty()) {
         continue;
@@ -88,8 +89,11 @@ class PantryProperties {
         jars.stream()
             .filter(j -> load.standing(j.number()).isPresent())
             .filter(j -> !never.contains(j) && packed.add(j))
+            .filter(j -> !spoiled.contains(j))
             .forEach(cooling::add);
       } else if (known.contains(lot) && event.what() instanceof Spoiled) {
+        // It held food, so it cannot turn out never to have been filled.
+        spoiled.addAll(jars);
         cooling.removeAll(jars);
         lost.removeAll(jars);
       } else if (known.contains(lot) && event.what() instanceof Outcome) {
